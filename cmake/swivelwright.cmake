@@ -1,0 +1,34 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Helpers shared by every folder: warnings, core libraries (their links are the arrows), tests.
+include(GoogleTest)
+
+add_library(sw_warnings INTERFACE)
+target_compile_options(sw_warnings INTERFACE
+  -Wall -Wextra -Wpedantic -Wconversion -Wsign-conversion -Wshadow -Wdouble-promotion
+  -Wnon-virtual-dtor -Wold-style-cast -Woverloaded-virtual -Wcast-align -Wunused
+  $<$<CXX_COMPILER_ID:GNU>:-Wduplicated-cond -Wlogical-op>
+  $<$<BOOL:${SW_WARNINGS_AS_ERRORS}>:-Werror>)
+
+# Third-party headers reach our files as system headers only.
+# sw_core_library(base SOURCES a.cpp ... LINKS units ... EXTERNAL Qt6::Core ...)
+# makes the static library sw_<name>; LINKS name core folders: an arrow of the design.
+function(sw_core_library name)
+  cmake_parse_arguments(arg "" "" "SOURCES;LINKS;EXTERNAL;PRIVATE_EXTERNAL" ${ARGN})
+  add_library(sw_${name} STATIC ${arg_SOURCES})
+  target_include_directories(sw_${name} PUBLIC ${PROJECT_SOURCE_DIR}/core)
+  list(TRANSFORM arg_LINKS PREPEND sw_ OUTPUT_VARIABLE links)
+  target_link_libraries(sw_${name}
+    PUBLIC ${links} ${arg_EXTERNAL}
+    PRIVATE sw_warnings ${arg_PRIVATE_EXTERNAL})
+endfunction()
+
+# sw_test(name SOURCES a_test.cpp ... LINKS sw_units ...): one binary, every case its own ctest test.
+function(sw_test name)
+  cmake_parse_arguments(arg "" "" "SOURCES;LINKS;LABELS" ${ARGN})
+  add_executable(${name} ${arg_SOURCES})
+  target_link_libraries(${name} PRIVATE sw_test_main sw_warnings ${arg_LINKS})
+  target_precompile_headers(${name} REUSE_FROM sw_test_main)
+  target_compile_options(${name} PRIVATE $<$<NOT:$<CONFIG:Debug>>:-O0>)
+  target_compile_definitions(${name} PRIVATE SW_SOURCE_DIR="${PROJECT_SOURCE_DIR}")
+  gtest_discover_tests(${name} DISCOVERY_TIMEOUT 60 PROPERTIES LABELS "${arg_LABELS}" TIMEOUT 300)
+endfunction()
