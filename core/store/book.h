@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/clock.h"
+#include "base/result.h"
+#include "model/entry.h"
+
+namespace sw::store {
+
+enum class OpenMode {
+  ReadWrite,   ///< takes the book's lock; refused as BookLocked (details: who, since) when another has it
+  ViewOnly,    ///< never writes; allowed while another program has the book
+};
+
+/// What the book's holder is called in the lock notice a second program shows.
+struct Holder {
+  std::string who;   ///< user and host
+};
+
+/// One line of the job list.
+struct JobSummary {
+  model::JobId job;
+  model::VehicleId vehicle;
+  Timestamp openedAt;
+  std::optional<Timestamp> closedAt;
+  std::optional<model::JobOutcome> outcome;
+  model::EntryId openedEntry;
+};
+
+/// A mutable draft: what was typed but not accepted. No fact.
+struct Draft {
+  std::string place;   ///< "job/3/run/17/step/pull/left/readings"
+  std::string text;
+};
+
+/// The SQLite book. One connection, one thread. Facts are appended and never changed.
+class Book {
+ public:
+  /// Makes a new book at `path` (the file must not exist) and opens it ReadWrite.
+  /// Errors: Conflict "store.exists", CannotWrite "store.cannot_create", BookOnNetwork.
+  [[nodiscard]] static Result<std::unique_ptr<Book>> create(const std::string& path, const Clock& clock);
+  /// Opens by the ritual. Errors, none of which changes the file: BookMissing "store.missing",
+  /// BookForeign "store.foreign", BookDamaged "store.damaged", BookNewer "store.newer" (details: version,
+  /// ours, program), BookReadOnly "store.read_only", BookLocked "store.locked" (who, since), BookOnNetwork
+  /// "store.on_network" (file_system). An older book is migrated after a verified backup copy (ReadWrite only).
+  [[nodiscard]] static Result<std::unique_ptr<Book>> open(const std::string& path, OpenMode mode,
+                                                          const Clock& clock);
+  Book(const Book&) = delete;
+  Book& operator=(const Book&) = delete;
+  ~Book();
+
+  [[nodiscard]] const std::string& path() const;
+  [[nodiscard]] bool viewOnly() const;
+  [[nodiscard]] int schemaVersion() const;
+
+  /// The id the next appended entry gets, and the next number for a job, vehicle, person, instrument.
+  [[nodiscard]] Result<model::EntryId> nextEntryId() const;
+  [[nodiscard]] Result<model::JobId> nextJobId() const;
+  [[nodiscard]] Result<model::VehicleId> nextVehicleId() const;
+  [[nodiscard]] Result<model::PersonId> nextPersonId() const;
+  [[nodiscard]] Result<model::InstrumentId> nextInstrumentId() const;
+
+  /// One user action: all entries in one BEGIN IMMEDIATE transaction, durable on return, then appended to
+  /// the fsynced day file. Entry ids must be consecutive from nextEntryId().
+  /// Errors: BookReadOnly, CannotWrite "store.disk_full", Conflict (an entry already replaced), Internal.
+  [[nodiscard]] Result<void> append(std::span<const model::Entry> entries);
+  /// The same with photo pictures (hash -> bytes) stored in the same transaction.
+  struct Picture {
+    std::string hash;
+    std::string mime;
+    std::string bytes;
+    std::string thumbnail;
+  };
+  [[nodiscard]] Result<void> append(std::span<const model::Entry> entries,
+                                    std::span<const Picture> pictures);
+  [[nodiscard]] Result<Picture> picture(const std::string& hash) const;
+
+  [[nodiscard]] Result<std::optional<model::Entry>> entry(model::EntryId id) const;
+  /// All facts of a job in order of id.
+  [[nodiscard]] Result<std::vector<model::Entry>> jobEntries(model::JobId job) const;
+  /// All facts of the shop (people, instruments, vehicles, spec items, procedure texts), in order of id.
+  [[nodiscard]] Result<std::vector<model::Entry>> shopEntries() const;
+  /// The facts of the shop up to and including `last`: what was in force then.
+  [[nodiscard]] Result<std::vector<model::Entry>> shopEntriesUpTo(model::EntryId last) const;
+  [[nodiscard]] Result<std::vector<JobSummary>> jobs() const;
+  [[nodiscard]] Result<std::vector<JobSummary>> jobsOfVehicle(model::VehicleId vehicle) const;
+  /// The chain of a value, oldest first: what it replaced and what replaced it.
+  [[nodiscard]] Result<std::vector<model::Entry>> history(model::EntryId id) const;
+
+  [[nodiscard]] Result<void> setDraft(const Draft& draft);
+  [[nodiscard]] Result<void> dropDraft(const std::string& place);
+  [[nodiscard]] Result<std::vector<Draft>> drafts() const;
+  [[nodiscard]] Result<void> setSetting(const std::string& key, const std::string& value);
+  [[nodiscard]] Result<std::optional<std::string>> setting(const std::string& key) const;
+
+ private:
+  struct Impl;
+  explicit Book(std::unique_ptr<Impl> impl);
+  std::unique_ptr<Impl> m;
+};
+
+}  // namespace sw::store
