@@ -4,6 +4,8 @@
 #include <compare>
 #include <numbers>
 
+#include "units/unit.h"  // before the aliases: its scoped enumerators carry the same names
+
 // Typed physical quantities: a dimension tag and one double in SI. One must name the unit to get in
 // or out, so a wrong unit is visible where it happens. Products exist only where physics gives a
 // named type. Factors are exact definitions; their standards stand beside each constant.
