@@ -81,6 +81,7 @@ struct RunStarted {
   bool right = false;
   std::int64_t round = 1;
   std::string why;           ///< key of the reason: "plan", "short_of_target", "still_shakes", "chosen"
+  std::optional<EntryId> placedAfter;   ///< the run it stands behind in the plan; absent = at the end
 
   template <class Self, class V>
   static void fields(Self& self, V&& visit) {
@@ -90,6 +91,7 @@ struct RunStarted {
     visit("right", self.right);
     visit("round", self.round);
     visit("why", self.why);
+    visit("placed_after", self.placedAfter);
   }
 };
 

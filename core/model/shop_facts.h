@@ -6,6 +6,7 @@
 
 #include "base/clock.h"
 #include "model/ids.h"
+#include "model/pull_state.h"
 #include "model/words.h"
 #include "units/typed_quantity.h"
 
@@ -165,6 +166,7 @@ struct SpecItem {
   std::optional<TypedQuantity> min, max, value;
   std::optional<TypedQuantity> secondMin, secondMax, secondValue;
   std::string text;                    ///< for SpecKind::Text, e.g. a list of shim sizes
+  std::optional<PullState> state;      ///< the state a force limit belongs to; absent = bare, see workshop
   std::string fastenerSize;            ///< "M10x1.5"
   std::string fastenerClass;           ///< "8.8"
   std::optional<std::int64_t> count;   ///< fasteners in the group (a side)
@@ -186,6 +188,7 @@ struct SpecItem {
     visit("second_max", self.secondMax);
     visit("second_value", self.secondValue);
     visit("text", self.text);
+    visit("state", self.state);
     visit("fastener_size", self.fastenerSize);
     visit("fastener_class", self.fastenerClass);
     visit("count", self.count);

@@ -6,6 +6,17 @@
 
 #include "units/unit.h"
 
+// METHOD CARD
+//   Formula      nearest decimal, halves away from zero, after adding 1e-9 of the value but at most
+//                1/1000 of the last place shown (else a binary 0.145 prints as 0.14).
+//   Source       JCGM 100:2008 7.2.6 and EA-4/02 M:2022 6.3 (both from memory): U to two significant
+//                digits, the value to the same place. Always nearest: 10.47 is 10, not 11.
+//   Valid range  finite doubles. Text is plain decimal with a point in every locale, no exponent, no
+//                grouping, never "-0".
+//   Degenerate   U zero, negative or not finite: the value in full and U as fullPrecision writes it;
+//                a non-finite number is "nan", "inf" or "-inf".
+//   Reference    tests/core/units/format_test.cpp.
+
 namespace sw {
 
 /// Value and uncertainty to the same place, U to two significant digits, round half up to nearest
@@ -16,7 +27,8 @@ struct RoundedPair {
 };
 [[nodiscard]] RoundedPair roundToUncertainty(double value, double expandedUncertainty);
 
-/// A decimal with exactly `places` digits after the point, C locale, half away from zero.
+/// A decimal with exactly `places` digits after the point, C locale, half away from zero; negative
+/// `places` round left of the point. At most 100 places.
 [[nodiscard]] std::string fixedDecimal(double value, int places);
 /// The shortest text with at most 15 significant digits ("18.5", "1.0e-12" never: plain decimal).
 [[nodiscard]] std::string fullPrecision(double value);

@@ -20,7 +20,7 @@ struct TypedQuantity {
   /// "4.6 kgf": number, space, unit; only the number where the unit is empty.
   [[nodiscard]] std::string text() const;
   /// Half of the last typed place, in SI: the half-width of the rounding interval of the figure as
-  /// typed ("25" -> 0.5, "25.0" -> 0.05 in its unit).
+  /// typed ("25" -> 0.5, "25.0" -> 0.05 in its unit). Zero if the unit is not in the table.
   [[nodiscard]] double roundingHalfWidthSi() const;
 
   template <class Q>

@@ -16,7 +16,7 @@ enum class QuantityKind {
 [[nodiscard]] std::string_view word(QuantityKind kind);
 [[nodiscard]] std::optional<QuantityKind> quantityKindFromWord(std::string_view word);
 
-/// One unit. `symbol` is how we write it ("N m", "lbf ft", "km/h"); value_si = value * toSi.
+/// One unit of the table below; the factors and their sources are in quantity.h. `symbol` is how we write it ("N m", "lbf ft", "km/h"); value_si = value * toSi.
 /// Angles in degrees-minutes and affine temperatures are not units of this table.
 struct Unit {
   QuantityKind kind;
