@@ -14,8 +14,8 @@
 //   Formula      value in SI = value in unit * factor; value in unit = value in SI / factor.
 //   Source       international yard and pound agreement of 1959 (yard = 0.9144 m, pound =
 //                0.45359237 kg); 3rd CGPM 1901 (standard gravity 9.80665 m/s2); SI Brochure, 9th
-//                edition, tables 8 (min, h, degree, litre, tonne) and 3 (from memory); bar = 1e5 Pa,
-//                ISO 80000-4 (from memory).
+//                edition, tables 8 (min, h, degree, litre, tonne) and 3 (from memory); bar = 1e5
+//                Pa, ISO 80000-4 (from memory).
 //   Valid range  any finite double. Assumptions: none, the definitions are exact; a product or
 //                quotient of doubles adds at most a few parts in 1e16.
 //   Degenerate   non-finite values are kept out by the readers (parse.h), not here.
@@ -36,11 +36,10 @@ inline constexpr double kNewtonsPerPoundForce = kKilogramsPerPound * kStandardGr
 inline constexpr double kNewtonsPerOunceForce = kNewtonsPerPoundForce / 16.0;
 inline constexpr double kKilogramsPerOunce = kKilogramsPerPound / 16.0;
 inline constexpr double kRadiansPerDegree = std::numbers::pi / 180.0;
-inline constexpr double kPascalsPerBar = 100000.0;           // exact
-inline constexpr double kPascalsPerPsi =
-    kNewtonsPerPoundForce / (kMetresPerInch * kMetresPerInch);
+inline constexpr double kPascalsPerBar = 100000.0;  // exact
+inline constexpr double kPascalsPerPsi = kNewtonsPerPoundForce / (kMetresPerInch * kMetresPerInch);
 inline constexpr double kPascalsPerKilogramForcePerSquareCentimetre = 98066.5;  // exact
-inline constexpr double kCubicMetresPerLitre = 0.001;        // 12th CGPM 1964, exact
+inline constexpr double kCubicMetresPerLitre = 0.001;  // 12th CGPM 1964, exact
 }  // namespace factor
 
 template <class Dimension>
@@ -80,15 +79,27 @@ using Volume = Quantity<struct VolumeDimension>;
 using TemperatureDifference = Quantity<struct TemperatureDifferenceDimension>;
 
 // Named constructors and readers, e.g. millimetres(0.05), inMillimetres(x).
-[[nodiscard]] constexpr Length metres(double v) { return Length::fromSi(v); }
-[[nodiscard]] constexpr Length millimetres(double v) { return Length::fromSi(v / 1000.0); }
-[[nodiscard]] constexpr double inMillimetres(Length v) { return v.si() * 1000.0; }
+[[nodiscard]] constexpr Length metres(double v) {
+  return Length::fromSi(v);
+}
+[[nodiscard]] constexpr Length millimetres(double v) {
+  return Length::fromSi(v / 1000.0);
+}
+[[nodiscard]] constexpr double inMillimetres(Length v) {
+  return v.si() * 1000.0;
+}
 [[nodiscard]] constexpr Length inches(double v) {
   return Length::fromSi(v * factor::kMetresPerInch);
 }
-[[nodiscard]] constexpr double inInches(Length v) { return v.si() / factor::kMetresPerInch; }
-[[nodiscard]] constexpr Force newtons(double v) { return Force::fromSi(v); }
-[[nodiscard]] constexpr double inNewtons(Force v) { return v.si(); }
+[[nodiscard]] constexpr double inInches(Length v) {
+  return v.si() / factor::kMetresPerInch;
+}
+[[nodiscard]] constexpr Force newtons(double v) {
+  return Force::fromSi(v);
+}
+[[nodiscard]] constexpr double inNewtons(Force v) {
+  return v.si();
+}
 [[nodiscard]] constexpr Force kilogramsForce(double v) {
   return Force::fromSi(v * factor::kNewtonsPerKilogramForce);
 }
@@ -101,31 +112,53 @@ using TemperatureDifference = Quantity<struct TemperatureDifferenceDimension>;
 [[nodiscard]] constexpr double inPoundsForce(Force v) {
   return v.si() / factor::kNewtonsPerPoundForce;
 }
-[[nodiscard]] constexpr Torque newtonMetres(double v) { return Torque::fromSi(v); }
-[[nodiscard]] constexpr double inNewtonMetres(Torque v) { return v.si(); }
+[[nodiscard]] constexpr Torque newtonMetres(double v) {
+  return Torque::fromSi(v);
+}
+[[nodiscard]] constexpr double inNewtonMetres(Torque v) {
+  return v.si();
+}
 [[nodiscard]] constexpr Torque poundFeet(double v) {
   return Torque::fromSi(v * (factor::kNewtonsPerPoundForce * factor::kMetresPerFoot));
 }
 [[nodiscard]] constexpr double inPoundFeet(Torque v) {
   return v.si() / (factor::kNewtonsPerPoundForce * factor::kMetresPerFoot);
 }
-[[nodiscard]] constexpr Mass kilograms(double v) { return Mass::fromSi(v); }
-[[nodiscard]] constexpr double inKilograms(Mass v) { return v.si(); }
+[[nodiscard]] constexpr Mass kilograms(double v) {
+  return Mass::fromSi(v);
+}
+[[nodiscard]] constexpr double inKilograms(Mass v) {
+  return v.si();
+}
 [[nodiscard]] constexpr Angle degrees(double v) {
   return Angle::fromSi(v * factor::kRadiansPerDegree);
 }
-[[nodiscard]] constexpr Angle radians(double v) { return Angle::fromSi(v); }
-[[nodiscard]] constexpr double inDegrees(Angle v) { return v.si() / factor::kRadiansPerDegree; }
-[[nodiscard]] constexpr Speed kilometresPerHour(double v) { return Speed::fromSi(v / 3.6); }
-[[nodiscard]] constexpr double inKilometresPerHour(Speed v) { return v.si() * 3.6; }
-[[nodiscard]] constexpr Duration seconds(double v) { return Duration::fromSi(v); }
-[[nodiscard]] constexpr Duration minutes(double v) { return Duration::fromSi(v * 60.0); }
+[[nodiscard]] constexpr Angle radians(double v) {
+  return Angle::fromSi(v);
+}
+[[nodiscard]] constexpr double inDegrees(Angle v) {
+  return v.si() / factor::kRadiansPerDegree;
+}
+[[nodiscard]] constexpr Speed kilometresPerHour(double v) {
+  return Speed::fromSi(v / 3.6);
+}
+[[nodiscard]] constexpr double inKilometresPerHour(Speed v) {
+  return v.si() * 3.6;
+}
+[[nodiscard]] constexpr Duration seconds(double v) {
+  return Duration::fromSi(v);
+}
+[[nodiscard]] constexpr Duration minutes(double v) {
+  return Duration::fromSi(v * 60.0);
+}
 
 /// Moment of a force on a lever arm, force square to the arm.
 [[nodiscard]] constexpr Torque operator*(Force f, Length arm) {
   return Torque::fromSi(f.si() * arm.si());
 }
-[[nodiscard]] constexpr Torque operator*(Length arm, Force f) { return f * arm; }
+[[nodiscard]] constexpr Torque operator*(Length arm, Force f) {
+  return f * arm;
+}
 /// The weight of a mass under standard gravity.
 [[nodiscard]] constexpr Force weightOf(Mass m) {
   return Force::fromSi(m.si() * factor::kStandardGravity);

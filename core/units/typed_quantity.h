@@ -9,8 +9,8 @@
 namespace sw {
 
 /// A number as a person typed it, kept beside its SI value; shown again as typed, never rounded.
-/// `number` is the decimal text with a point ("4.6", trailing zeros kept: "25.0"), `unit` the symbol it
-/// was read in ("kgf"), `si` the value in SI (finite).
+/// `number` is the decimal text with a point ("4.6", trailing zeros kept: "25.0"), `unit` the
+/// symbol it was read in ("kgf"), `si` the value in SI (finite).
 struct TypedQuantity {
   QuantityKind kind = QuantityKind::Number;
   std::string number;

@@ -9,15 +9,26 @@ namespace sw {
 
 /// What a field measures. The words are stored in books and scripts; never rename one.
 enum class QuantityKind {
-  Length, Force, Torque, Angle, Mass, Speed, Frequency, Pressure, Duration, Volume,
-  TemperatureDifference, Number,
+  Length,
+  Force,
+  Torque,
+  Angle,
+  Mass,
+  Speed,
+  Frequency,
+  Pressure,
+  Duration,
+  Volume,
+  TemperatureDifference,
+  Number,
 };
 
 [[nodiscard]] std::string_view word(QuantityKind kind);
 [[nodiscard]] std::optional<QuantityKind> quantityKindFromWord(std::string_view word);
 
-/// One unit of the table below; the factors and their sources are in quantity.h. `symbol` is how we write it ("N m", "lbf ft", "km/h"); value_si = value * toSi.
-/// Angles in degrees-minutes and affine temperatures are not units of this table.
+/// One unit of the table below; the factors and their sources are in quantity.h. `symbol` is how we
+/// write it ("N m", "lbf ft", "km/h"); value_si = value * toSi. Angles in degrees-minutes and
+/// affine temperatures are not units of this table.
 struct Unit {
   QuantityKind kind;
   std::string_view symbol;
