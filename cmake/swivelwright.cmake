@@ -25,7 +25,8 @@ endfunction()
 # Builds the tests labelled core and nothing else.
 add_custom_target(sw_core_tests)
 
-# sw_test(name SOURCES a_test.cpp ... LINKS sw_units ...): one binary, every case its own ctest test.
+# sw_test(name SOURCES a_test.cpp ... LINKS sw_units ...): one binary, every case its own ctest test
+# (under the sanitizers, whose start costs more than most cases, the binary as a whole).
 function(sw_test name)
   cmake_parse_arguments(arg "" "" "SOURCES;LINKS;LABELS" ${ARGN})
   add_executable(${name} ${arg_SOURCES})
@@ -36,6 +37,12 @@ function(sw_test name)
   if(core IN_LIST arg_LABELS)
     add_dependencies(sw_core_tests ${name})
   endif()
-  # Parameters are numbered: their printed values may hold what ctest takes for a list.
-  gtest_discover_tests(${name} NO_PRETTY_VALUES DISCOVERY_TIMEOUT 60 PROPERTIES LABELS "${arg_LABELS}" TIMEOUT 300)
+  if(SW_TEST_BINARIES_WHOLE)
+    add_test(NAME ${name} COMMAND ${name})
+    set_tests_properties(${name} PROPERTIES LABELS "${arg_LABELS}" TIMEOUT 900)
+  else()
+    # Parameters are numbered: their printed values may hold what ctest takes for a list.
+    gtest_discover_tests(${name} NO_PRETTY_VALUES DISCOVERY_TIMEOUT 60
+      PROPERTIES LABELS "${arg_LABELS}" TIMEOUT 300)
+  endif()
 endfunction()
