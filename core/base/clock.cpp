@@ -2,8 +2,8 @@
 #include "base/clock.h"
 
 #include <array>
-#include <chrono>
 #include <charconv>
+#include <chrono>
 #include <cstdio>
 #include <ctime>
 #include <optional>
@@ -122,7 +122,9 @@ std::string toIso(const Timestamp& time) {
          buffer.data();
 }
 
-std::string toIsoUtc(const Timestamp& time) { return dateAndTime(time.utcMilliseconds) + "Z"; }
+std::string toIsoUtc(const Timestamp& time) {
+  return dateAndTime(time.utcMilliseconds) + "Z";
+}
 
 Result<Timestamp> parseTimestamp(std::string_view text) {
   std::string_view rest = text;
@@ -150,8 +152,8 @@ Result<Date> parseDate(std::string_view text) {
 }
 
 Date localDate(const Timestamp& time) {
-  return fromDayNumber(floorDiv(
-      time.utcMilliseconds + time.offsetMinutes * kMillisecondsPerMinute, kMillisecondsPerDay));
+  return fromDayNumber(floorDiv(time.utcMilliseconds + time.offsetMinutes * kMillisecondsPerMinute,
+                                kMillisecondsPerDay));
 }
 
 std::int64_t daysBetween(const Date& a, const Date& b) {

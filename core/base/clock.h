@@ -33,7 +33,8 @@ struct Timestamp {
   }
 };
 
-/// "2031-04-05T10:20:30.000+02:00" (ISO 8601; "Z" never written). Round-trips through parseTimestamp.
+/// "2031-04-05T10:20:30.000+02:00" (ISO 8601; "Z" never written). Round-trips through
+/// parseTimestamp.
 [[nodiscard]] std::string toIso(const Timestamp& time);
 /// "2031-04-05T08:20:30.000Z": sorts as text.
 [[nodiscard]] std::string toIsoUtc(const Timestamp& time);
@@ -51,7 +52,8 @@ struct Timestamp {
 [[nodiscard]] std::int64_t daysBetween(const Date& a, const Date& b);
 [[nodiscard]] Date addDays(const Date& date, std::int64_t days);
 
-/// Where the time comes from; injected everywhere so that tests and demonstrations are reproducible.
+/// Where the time comes from; injected everywhere so that tests and demonstrations are
+/// reproducible.
 class Clock {
  public:
   Clock() = default;

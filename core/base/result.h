@@ -11,7 +11,8 @@ namespace sw {
 template <class T>
 using Result = tl::expected<T, Error>;
 
-/// Shorthand: `return fail(ErrorCode::InvalidInput, "units.not_a_number", field, {{"text", text}});`
+/// Shorthand: `return fail(ErrorCode::InvalidInput, "units.not_a_number", field, {{"text",
+/// text}});`
 [[nodiscard]] inline tl::unexpected<Error> fail(
     ErrorCode code, std::string key, std::string field = {},
     std::vector<std::pair<std::string, std::string>> details = {}) {

@@ -17,17 +17,17 @@ using Payload =
                  ShimPack, Labour, WorkDeclined, Note, Photo, TimerStarted, Override, RoadTest,
                  RecheckDue, JobClosed, Withdrawal>;
 
-/// The header every fact carries. A correction is a new entry of the same kind that names the one it
-/// replaces and why; an entry is replaced at most once (chains are linear).
+/// The header every fact carries. A correction is a new entry of the same kind that names the one
+/// it replaces and why; an entry is replaced at most once (chains are linear).
 struct Entry {
   EntryId id;
-  std::optional<JobId> job;            ///< absent for facts of the shop
+  std::optional<JobId> job;  ///< absent for facts of the shop
   std::optional<RunId> run;
-  std::string step;                    ///< step id within the run, empty if none
+  std::string step;  ///< step id within the run, empty if none
   std::optional<Side> side;
   Timestamp doneAt;
   Timestamp enteredAt;
-  std::optional<EntryId> by;           ///< Person revision; absent only before the first person exists
+  std::optional<EntryId> by;  ///< Person revision; absent only before the first person exists
   std::optional<EntryId> replaces;
   std::optional<CorrectionReason> reason;
   std::string reasonText;

@@ -180,11 +180,8 @@ bool readPayload(std::string_view kind, ObjectReader& in, Payload& out) {
 
 Json payloadJson(const Payload& payload) {
   Json json = Json::object();
-  std::visit(
-      [&](const auto& fact) {
-        std::decay_t<decltype(fact)>::fields(fact, Writer{json});
-      },
-      payload);
+  std::visit([&](const auto& fact) { std::decay_t<decltype(fact)>::fields(fact, Writer{json}); },
+             payload);
   return json;
 }
 

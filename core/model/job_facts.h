@@ -18,8 +18,8 @@ namespace sw::model {
 struct JobOpened {
   static constexpr std::string_view kKind = "job_opened";
   VehicleId vehicle;
-  std::optional<TypedQuantity> odometer;   ///< kind Length, km or mi
-  std::string request;                     ///< the owner's words
+  std::optional<TypedQuantity> odometer;  ///< kind Length, km or mi
+  std::string request;                    ///< the owner's words
 
   template <class Self, class V>
   static void fields(Self& self, V&& visit) {
@@ -36,10 +36,10 @@ struct Complaint {
   std::optional<SpeedSource> speedSource;
   BrakingAnswer braking = BrakingAnswer::Unknown;
   YesNo afterBump = YesNo::Unknown;
-  YesNo speedBand = YesNo::Unknown;        ///< only in a band of road speed
-  std::string whereFelt;                   ///< "steering wheel", "seat", ...
+  YesNo speedBand = YesNo::Unknown;  ///< only in a band of road speed
+  std::string whereFelt;             ///< "steering wheel", "seat", ...
   std::string recentWork;
-  std::string conditions;                  ///< load, road, temperature
+  std::string conditions;  ///< load, road, temperature
 
   template <class Self, class V>
   static void fields(Self& self, V&& visit) {
@@ -76,12 +76,13 @@ struct CauseChecked {
 struct RunStarted {
   static constexpr std::string_view kKind = "run_started";
   std::string procedure;
-  std::string hash;          ///< of the ProcedureText it follows
-  bool left = false;         ///< the run carries the left side
+  std::string hash;   ///< of the ProcedureText it follows
+  bool left = false;  ///< the run carries the left side
   bool right = false;
   std::int64_t round = 1;
-  std::string why;           ///< key of the reason: "plan", "short_of_target", "still_shakes", "chosen"
-  std::optional<EntryId> placedAfter;   ///< the run it stands behind in the plan; absent = at the end
+  std::string why;  ///< key of the reason: "plan", "short_of_target", "still_shakes", "chosen"
+  std::optional<EntryId>
+      placedAfter;  ///< the run it stands behind in the plan; absent = at the end
 
   template <class Self, class V>
   static void fields(Self& self, V&& visit) {
@@ -154,16 +155,17 @@ struct Observation {
 struct Series {
   static constexpr std::string_view kKind = "series";
   QuantityKind quantity = QuantityKind::Force;
-  std::string limitKey;                     ///< empty = recorded only
-  std::optional<EntryId> limit;             ///< the SpecItem revision judged by
-  EntryId instrument;                       ///< the Instrument revision
-  std::optional<EntryId> instrumentCheck;   ///< the InstrumentCheck in force
-  std::optional<PullState> state;           ///< for pulls
-  std::optional<TypedQuantity> angleWithin; ///< half-width of the unknown angle off the line of pull
-  std::optional<TypedQuantity> arm;         ///< lever arm, to show the torque
+  std::string limitKey;                    ///< empty = recorded only
+  std::optional<EntryId> limit;            ///< the SpecItem revision judged by
+  EntryId instrument;                      ///< the Instrument revision
+  std::optional<EntryId> instrumentCheck;  ///< the InstrumentCheck in force
+  std::optional<PullState> state;          ///< for pulls
+  std::optional<TypedQuantity>
+      angleWithin;                   ///< half-width of the unknown angle off the line of pull
+  std::optional<TypedQuantity> arm;  ///< lever arm, to show the torque
   std::int64_t planned = 3;
-  std::int64_t settling = 0;                ///< how many first readings only settle the bearing
-  bool safety = false;                      ///< must be proved within before sign-off
+  std::int64_t settling = 0;  ///< how many first readings only settle the bearing
+  bool safety = false;        ///< must be proved within before sign-off
 
   template <class Self, class V>
   static void fields(Self& self, V&& visit) {
@@ -199,17 +201,17 @@ struct Reading {
 struct VerdictGiven {
   static constexpr std::string_view kKind = "verdict";
   EntryId series;
-  std::string verdict;               ///< word of sw::Verdict
-  std::string soFar;                 ///< the bare decision beside "provisional"
-  double value = 0;                  ///< corrected mean, SI
+  std::string verdict;  ///< word of sw::Verdict
+  std::string soFar;    ///< the bare decision beside "provisional"
+  double value = 0;     ///< corrected mean, SI
   double standardUncertainty = 0;
   std::optional<double> degreesOfFreedom;
   double expandedUncertainty = 0;
-  std::optional<double> probability; ///< of conformance
+  std::optional<double> probability;  ///< of conformance
   double bar = 0.95;
   std::int64_t used = 0;
-  std::string rule;                  ///< word of sw::DecisionRule
-  std::string limitSide;             ///< word of sw::LimitSide
+  std::string rule;       ///< word of sw::DecisionRule
+  std::string limitSide;  ///< word of sw::LimitSide
   std::string consistency;
 
   template <class Self, class V>
@@ -232,17 +234,17 @@ struct VerdictGiven {
 
 struct TorqueCheck {
   static constexpr std::string_view kKind = "torque_check";
-  std::string group;                 ///< spec key: "swivel_cap_bolts"
-  std::optional<EntryId> spec;       ///< the SpecItem revision
-  TypedQuantity set;                 ///< what the wrench was set to
-  EntryId wrench;                    ///< Instrument revision
+  std::string group;            ///< spec key: "swivel_cap_bolts"
+  std::optional<EntryId> spec;  ///< the SpecItem revision
+  TypedQuantity set;            ///< what the wrench was set to
+  EntryId wrench;               ///< Instrument revision
   std::int64_t stage = 1;
   std::int64_t stages = 1;
-  std::int64_t done = 0;             ///< fasteners done in this stage
-  std::int64_t count = 0;            ///< fasteners in the group
+  std::int64_t done = 0;   ///< fasteners done in this stage
+  std::int64_t count = 0;  ///< fasteners in the group
   std::string pattern;
   bool wrenchInRange = true;
-  std::string calibration;           ///< ok | due | overdue | unknown, on the day
+  std::string calibration;  ///< ok | due | overdue | unknown, on the day
 
   template <class Self, class V>
   static void fields(Self& self, V&& visit) {
@@ -262,14 +264,14 @@ struct TorqueCheck {
 
 struct LedgerMove {
   static constexpr std::string_view kKind = "ledger_move";
-  std::string item;                  ///< key, a side apart by the header's side
-  std::string name;                  ///< as shown
+  std::string item;  ///< key, a side apart by the header's side
+  std::string name;  ///< as shown
   LedgerKind type = LedgerKind::Removed;
   LedgerState state = LedgerState::Off;
   bool fastened = false;             ///< ends only as torqued (or replaced, left off)
   std::optional<std::int64_t> done;  ///< "2 of 4" hand-tight
   std::optional<std::int64_t> count;
-  std::string reason;                ///< for left off
+  std::string reason;  ///< for left off
 
   template <class Self, class V>
   static void fields(Self& self, V&& visit) {
@@ -287,11 +289,11 @@ struct LedgerMove {
 struct PartUsed {
   static constexpr std::string_view kKind = "part_used";
   std::string name;
-  std::string key;                   ///< the procedure's part key, for single-use items
-  std::string number;                ///< the shop's own number
-  TypedQuantity quantity;            ///< kind Number, Volume, Mass or Length
+  std::string key;                             ///< the procedure's part key, for single-use items
+  std::string number;                          ///< the shop's own number
+  TypedQuantity quantity;                      ///< kind Number, Volume, Mass or Length
   std::optional<std::int64_t> unitPriceMinor;  ///< in the currency's minor unit
-  std::string currency;              ///< ISO 4217
+  std::string currency;                        ///< ISO 4217
   bool consumable = false;
 
   template <class Self, class V>
@@ -310,10 +312,10 @@ struct ShimPack {
   static constexpr std::string_view kKind = "shim_pack";
   PackRole role = PackRole::Found;
   ShimPlace place = ShimPlace::Top;
-  std::string shims;                 ///< the stack as typed: "0.50 + 0.25"; empty if only the total is known
+  std::string shims;  ///< the stack as typed: "0.50 + 0.25"; empty if only the total is known
   std::int64_t count = 0;
-  TypedQuantity total;               ///< sum of the stack, or as measured
-  std::optional<TypedQuantity> measured;   ///< by micrometer
+  TypedQuantity total;                    ///< sum of the stack, or as measured
+  std::optional<TypedQuantity> measured;  ///< by micrometer
   std::optional<EntryId> instrument;
 
   template <class Self, class V>
@@ -347,7 +349,7 @@ struct Labour {
 struct WorkDeclined {
   static constexpr std::string_view kKind = "work_declined";
   std::string what;
-  std::string words;                 ///< the owner's reason
+  std::string words;  ///< the owner's reason
 
   template <class Self, class V>
   static void fields(Self& self, V&& visit) {
@@ -369,8 +371,8 @@ struct Note {
 /// A picture copied into the book: bytes stand in the blob table under the hash.
 struct Photo {
   static constexpr std::string_view kKind = "photo";
-  std::string hash;                  ///< SHA-256 of the stored picture, hex
-  std::string fileName;              ///< as it was called, for display only
+  std::string hash;      ///< SHA-256 of the stored picture, hex
+  std::string fileName;  ///< as it was called, for display only
   std::string mime;
   std::int64_t width = 0;
   std::int64_t height = 0;
@@ -401,8 +403,8 @@ struct TimerStarted {
 
 struct Override {
   static constexpr std::string_view kKind = "override";
-  std::string rule;                  ///< "order", "not_proved", "drive_without_round" ...
-  std::string what;                  ///< the step or reading it is about
+  std::string rule;  ///< "order", "not_proved", "drive_without_round" ...
+  std::string what;  ///< the step or reading it is about
   std::string why;
 
   template <class Self, class V>
@@ -419,7 +421,7 @@ struct RoadTest {
   ShakeResult shake = ShakeResult::None;
   std::optional<TypedQuantity> onset, release;
   std::optional<SpeedSource> speedSource;
-  std::string selfReturn;            ///< "returns" | "sluggish" | "sticks" | ""
+  std::string selfReturn;  ///< "returns" | "sluggish" | "sticks" | ""
   std::string text;
 
   template <class Self, class V>

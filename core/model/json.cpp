@@ -94,7 +94,9 @@ ObjectReader::ObjectReader(const Json& json, std::string path)
   }
 }
 
-std::string ObjectReader::pathOf(std::string_view key) const { return pointer(m_path, key); }
+std::string ObjectReader::pathOf(std::string_view key) const {
+  return pointer(m_path, key);
+}
 
 bool ObjectReader::has(std::string_view key) const {
   return m_json.is_object() && m_json.contains(std::string(key));
@@ -143,8 +145,8 @@ std::optional<double> ObjectReader::number(std::string_view key) {
 std::optional<std::int64_t> ObjectReader::integer(std::string_view key) {
   const Json* value = find(key);
   if (value == nullptr) return std::nullopt;
-  const bool whole = value->is_number_integer() &&
-                     std::abs(value->get<double>()) <= kLargestExactInteger;
+  const bool whole =
+      value->is_number_integer() && std::abs(value->get<double>()) <= kLargestExactInteger;
   if (whole) return value->get<std::int64_t>();
   wrongKind(key, "whole number");
   return std::nullopt;
@@ -172,7 +174,9 @@ std::optional<std::string> ObjectReader::oneOf(std::string_view key,
   return std::nullopt;
 }
 
-const Json* ObjectReader::raw(std::string_view key) { return find(key); }
+const Json* ObjectReader::raw(std::string_view key) {
+  return find(key);
+}
 
 const Json* ObjectReader::array(std::string_view key) {
   const Json* value = find(key);

@@ -13,13 +13,13 @@ namespace sw::model {
 
 using Json = nlohmann::ordered_json;
 
-/// Reads one JSON text (RFC 8259, UTF-8). Errors: InvalidInput "json.invalid" (details: position, text),
-/// "json.duplicate_key" (field = path), "json.too_deep" (more than 64 levels), "json.too_large"
-/// (more than 64 MB).
+/// Reads one JSON text (RFC 8259, UTF-8). Errors: InvalidInput "json.invalid" (details: position,
+/// text), "json.duplicate_key" (field = path), "json.too_deep" (more than 64 levels),
+/// "json.too_large" (more than 64 MB).
 [[nodiscard]] Result<Json> parseJson(std::string_view text);
 
-/// Reads the fields of one JSON object strictly: each getter marks its key as known, finish() refuses
-/// what was not asked for. The first error is kept; later getters return nothing.
+/// Reads the fields of one JSON object strictly: each getter marks its key as known, finish()
+/// refuses what was not asked for. The first error is kept; later getters return nothing.
 class ObjectReader {
  public:
   /// `path` names the object in messages ("/readings/2"); json must outlive the reader.

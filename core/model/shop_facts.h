@@ -10,13 +10,14 @@
 #include "model/words.h"
 #include "units/typed_quantity.h"
 
-// Facts of the shop that jobs point at: people, instruments, vehicles and their spec sheets, the frozen
-// texts of procedures. Each is an insert-only revision; the newest revision of an id is the one in
-// force, and a job keeps the revisions it used.
+// Facts of the shop that jobs point at: people, instruments, vehicles and their spec sheets, the
+// frozen texts of procedures. Each is an insert-only revision; the newest revision of an id is the
+// one in force, and a job keeps the revisions it used.
 //
-// Every fact struct names its stored kind (kKind) and lists its fields once (`fields`), for the store,
-// the JSON forms and the tests alike. Field types: std::string, bool, std::int64_t, double, enumerations
-// with Words, ids, Date, Timestamp, TypedQuantity, PullState, and std::optional of these.
+// Every fact struct names its stored kind (kKind) and lists its fields once (`fields`), for the
+// store, the JSON forms and the tests alike. Field types: std::string, bool, std::int64_t, double,
+// enumerations with Words, ids, Date, Timestamp, TypedQuantity, PullState, and std::optional of
+// these.
 
 namespace sw::model {
 
@@ -72,10 +73,10 @@ struct Instrument {
 struct InstrumentCheck {
   static constexpr std::string_view kKind = "instrument_check";
   InstrumentId instrument;
-  std::string against;                               ///< "kitchen weight, 2 kg"
+  std::string against;  ///< "kitchen weight, 2 kg"
   TypedQuantity applied;
   TypedQuantity shown;
-  std::optional<TypedQuantity> appliedUncertainty;   ///< half-width, rectangular
+  std::optional<TypedQuantity> appliedUncertainty;  ///< half-width, rectangular
 
   template <class Self, class V>
   static void fields(Self& self, V&& visit) {
@@ -125,8 +126,8 @@ struct Vehicle {
   static constexpr std::string_view kKind = "vehicle";
   VehicleId vehicle;
   std::string registration;
-  std::string makeModel;         ///< free text
-  std::string vin;               ///< VIN or older chassis number, as text
+  std::string makeModel;  ///< free text
+  std::string vin;        ///< VIN or older chassis number, as text
   std::string owner;
   std::string odometerUnit = "km";  ///< km | mi
   std::string tyreFitted;
@@ -156,8 +157,8 @@ struct Vehicle {
 };
 
 /// One line of a vehicle's spec sheet. `key` is what procedures ask for ("swivel.starting_force",
-/// "swivel_cap_bolts"). Limits use min/max, torques and values use `value` (and max for a castellated
-/// nut's upper limit); the second figures are the same limit in the sheet's other unit.
+/// "swivel_cap_bolts"). Limits use min/max, torques and values use `value` (and max for a
+/// castellated nut's upper limit); the second figures are the same limit in the sheet's other unit.
 struct SpecItem {
   static constexpr std::string_view kKind = "spec_item";
   VehicleId vehicle;
@@ -165,12 +166,13 @@ struct SpecItem {
   SpecKind type = SpecKind::Value;
   std::optional<TypedQuantity> min, max, value;
   std::optional<TypedQuantity> secondMin, secondMax, secondValue;
-  std::string text;                    ///< for SpecKind::Text, e.g. a list of shim sizes
-  std::optional<PullState> state;      ///< the state a force limit belongs to; absent = bare, see workshop
-  std::string fastenerSize;            ///< "M10x1.5"
-  std::string fastenerClass;           ///< "8.8"
-  std::optional<std::int64_t> count;   ///< fasteners in the group (a side)
-  std::string pattern;                 ///< "cross"
+  std::string text;  ///< for SpecKind::Text, e.g. a list of shim sizes
+  std::optional<PullState>
+      state;                  ///< the state a force limit belongs to; absent = bare, see workshop
+  std::string fastenerSize;   ///< "M10x1.5"
+  std::string fastenerClass;  ///< "8.8"
+  std::optional<std::int64_t> count;  ///< fasteners in the group (a side)
+  std::string pattern;                ///< "cross"
   bool singleUse = false;
   std::string source;
   std::optional<Date> sourceDate;
@@ -203,10 +205,10 @@ struct SpecItem {
 /// The frozen text of a procedure file, by content hash.
 struct ProcedureText {
   static constexpr std::string_view kKind = "procedure_text";
-  std::string hash;        ///< SHA-256, hex
-  std::string procedure;   ///< id in the file
+  std::string hash;       ///< SHA-256, hex
+  std::string procedure;  ///< id in the file
   std::int64_t version = 1;
-  std::string text;        ///< the file, byte for byte
+  std::string text;  ///< the file, byte for byte
 
   template <class Self, class V>
   static void fields(Self& self, V&& visit) {

@@ -32,7 +32,17 @@ enum class BrakingAnswer { Only, Also, StartsAndStays, No, Unknown };
 enum class YesNo { Yes, No, Unknown };
 enum class SupportKind { Stands, TwoPost, FourPost, Pit };
 enum class SpecKind { Limit, Torque, Value, Text };
-enum class InstrumentKind { SpringScale, Micrometer, DialIndicator, Caliper, Feeler, SteelRule, TorqueWrench, PressureGauge, Other };
+enum class InstrumentKind {
+  SpringScale,
+  Micrometer,
+  DialIndicator,
+  Caliper,
+  Feeler,
+  SteelRule,
+  TorqueWrench,
+  PressureGauge,
+  Other
+};
 
 // The state a pull was taken in; pulls of different states are never put on one line.
 enum class OnOff { Off, On };
@@ -42,7 +52,7 @@ enum class Movement { First, Steady };
 enum class RestPosition { Ahead, LeftFifteen, RightFifteen };
 
 // Axle arrangement.
-enum class ShimLayout { CapFlange, Inner };   ///< under the cap flange / between pin and cap
+enum class ShimLayout { CapFlange, Inner };  ///< under the cap flange / between pin and cap
 enum class ShimEnds { Top, Bottom, Both };
 enum class SwivelBearing { Taper, Bush, SprungPin };
 enum class Lubricant { Grease, Oil };
@@ -55,10 +65,10 @@ enum class HandOfDrive { Left, Right };
 
 namespace sw {
 
-#define SW_WORDS(Type, ...) \
-  template <>               \
-  struct Words<Type> {      \
-    using E = Type;         \
+#define SW_WORDS(Type, ...)                                                                     \
+  template <>                                                                                   \
+  struct Words<Type> {                                                                          \
+    using E = Type;                                                                             \
     static constexpr auto table = std::to_array<std::pair<E, std::string_view>>({__VA_ARGS__}); \
   }
 
@@ -100,7 +110,8 @@ SW_WORDS(model::RestPosition, {E::Ahead, "ahead"}, {E::LeftFifteen, "left_15"},
          {E::RightFifteen, "right_15"});
 SW_WORDS(model::ShimLayout, {E::CapFlange, "cap_flange"}, {E::Inner, "inner"});
 SW_WORDS(model::ShimEnds, {E::Top, "top"}, {E::Bottom, "bottom"}, {E::Both, "both"});
-SW_WORDS(model::SwivelBearing, {E::Taper, "taper"}, {E::Bush, "bush"}, {E::SprungPin, "sprung_pin"});
+SW_WORDS(model::SwivelBearing, {E::Taper, "taper"}, {E::Bush, "bush"},
+         {E::SprungPin, "sprung_pin"});
 SW_WORDS(model::Lubricant, {E::Grease, "grease"}, {E::Oil, "oil"});
 SW_WORDS(model::DiscMount, {E::Outside, "outside"}, {E::BehindHub, "behind_hub"});
 SW_WORDS(model::WheelBearingSetting, {E::EndFloat, "end_float"}, {E::Preload, "preload"},
