@@ -249,12 +249,16 @@ std::optional<QuantityKind> otherKindOf(QuantityKind kind, std::string_view text
   if (text.empty() || text.size() > kLongestUnit) return std::nullopt;
   const std::string plain = withPlainProducts(text);
   const Capitals loosest = plain.size() >= 3 ? Capitals::Any : Capitals::Exact;
+  std::optional<QuantityKind> secondBest;  // kg is a mass first, though a force field takes it too
   for (const Capitals capitals : {Capitals::Exact, loosest}) {
     for (const Unit& unit : allUnits()) {
-      if (unit.kind != kind && matchPlain(unit.kind, plain, capitals)) return unit.kind;
+      if (unit.kind == kind) continue;
+      const auto match = matchPlain(unit.kind, plain, capitals);
+      if (match && match->reading == kPlain) return unit.kind;
+      if (match && !secondBest) secondBest = unit.kind;
     }
   }
-  return std::nullopt;
+  return secondBest;
 }
 
 }  // namespace sw::spelling

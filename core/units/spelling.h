@@ -39,8 +39,8 @@ struct UnitMatch {
 
 /// The unit within the kind that this (normalised, trimmed) text names.
 [[nodiscard]] std::optional<UnitMatch> matchUnit(QuantityKind kind, std::string_view text);
-/// The first other kind the text names a unit of: as written, or from three letters on with any
-/// capitals.
+/// The other kind the text names a unit of, as written, or from three letters on with any capitals;
+/// a kind that has the unit itself goes before one that only reads it so.
 [[nodiscard]] std::optional<QuantityKind> otherKindOf(QuantityKind kind, std::string_view text);
 
 }  // namespace sw::spelling

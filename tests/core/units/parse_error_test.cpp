@@ -69,10 +69,10 @@ TEST(ParseErrors, NameBothKindsWhenTheKindIsWrong) {
   };
   const Row rows[] = {
       {Kind::Force, "0.5 mm", "mm", "length"}, {Kind::Force, "25 Nm", "Nm", "torque"},
-      {Kind::Torque, "45 N", "N", "force"},    {Kind::Length, "4.6 kg", "kg", "force"},
+      {Kind::Torque, "45 N", "N", "force"},    {Kind::Length, "4.6 kg", "kg", "mass"},
       {Kind::Mass, "10 lbf", "lbf", "force"},  {Kind::Speed, "2 PSI", "PSI", "pressure"},
       {Kind::Duration, "30 m", "m", "length"}, {Kind::Number, "3 deg", "deg", "angle"},
-      {Kind::Torque, "2.5 kg", "kg", "force"}, {Kind::Length, "25 Nm", "Nm", "torque"},
+      {Kind::Torque, "2.5 kg", "kg", "mass"},  {Kind::Length, "18 ft-lb", "ft-lb", "torque"},
   };
   for (const Row& row : rows) {
     expectError(row.text, row.kind, "units.wrong_kind");
