@@ -11,12 +11,12 @@ cmake --build --preset coverage --parallel "$(nproc)"
 # Counts add up over runs, and counts of an older build mean nothing.
 find build/coverage -name '*.gcda' -delete
 ctest --preset coverage "$@"
-mkdir -p out
+mkdir -p out/coverage
 gcovr --root . --object-directory build/coverage --filter core/ --sort-percentage \
-  --fail-under-line "$floor" --print-summary --html-details out/coverage.html --txt out/coverage.txt \
+  --fail-under-line "$floor" --print-summary --html-details out/coverage/index.html --txt out/coverage/summary.txt \
   -j "$(nproc)" || {
   status=$?
-  echo "coverage: below $floor % of the lines of core (or gcovr failed); see out/coverage.txt" >&2
+  echo "coverage: below $floor % of the lines of core (or gcovr failed); see out/coverage/summary.txt" >&2
   exit "$status"
 }
-cat out/coverage.txt
+cat out/coverage/summary.txt
