@@ -30,9 +30,13 @@ LimitSide sideOf(Verdict verdict, const Conformance& share) {
   return share.inside >= 0.5 ? LimitSide::InsideLikely : LimitSide::OutsideLikely;
 }
 
-Verdict byProbability(const Conformance& share, double bar) {
+bool liesWithin(double value, const LimitBand& limit) {
+  return (!limit.min || value >= *limit.min) && (!limit.max || value <= *limit.max);
+}
+
+Verdict byProbability(const Conformance& share, double value, const LimitBand& limit, double bar) {
   if (share.inside >= bar) return Verdict::Within;
-  if (share.outside() >= bar) return Verdict::Outside;
+  if (share.outside() >= bar && !liesWithin(value, limit)) return Verdict::Outside;
   return Verdict::Undecided;
 }
 
@@ -81,7 +85,7 @@ double decisionBar(double confidence, int readings, SeriesPlan plan) {
 Decision decide(const Estimate& estimate, const LimitBand& limit, const DecisionTerms& terms) {
   Decision decision;
   decision.conformance = conformance(estimate, limit);
-  decision.verdict = byProbability(decision.conformance, terms.bar);
+  decision.verdict = byProbability(decision.conformance, estimate.value, limit, terms.bar);
   if (terms.rule == DecisionRule::GuardBandK2) {
     const Verdict guarded =
         byGuard(estimate.value, limit, kClassicGuardFactor * estimate.standardUncertainty);

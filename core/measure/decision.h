@@ -8,7 +8,9 @@
 
 // METHOD CARD: deciding against a limit
 // Formula: p_c = Fn((TU - y) / u) - Fn((TL - y) / u), Fn normal, or Student t where nu is finite; a
-//   missing limit drops its term. Within if p_c >= bar; outside if 1 - p_c >= bar; else undecided.
+//   missing limit drops its term. Within if p_c >= bar; outside if 1 - p_c >= bar and y itself lies
+//   beyond a limit; else undecided. (In a band much narrower than u even a value at its centre has
+//   1 - p_c >= bar: that condemns the measurement, not the part.)
 //   The same thing as a guard band: one-sided g = t_bar(nu) u; two-sided g solves p_c = bar.
 // Older rule (guard band k = 2): within if y keeps 2u from every limit, outside if y lies more than
 // 2u
