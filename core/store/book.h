@@ -17,13 +17,14 @@
 namespace sw::store {
 
 enum class OpenMode {
-  ReadWrite,   ///< takes the book's lock; refused as BookLocked (details: who, since) when another has it
-  ViewOnly,    ///< never writes; allowed while another program has the book
+  ReadWrite,  ///< takes the book's lock; refused as BookLocked (details: who, since) when another
+              ///< has it
+  ViewOnly,   ///< never writes; allowed while another program has the book
 };
 
 /// What the book's holder is called in the lock notice a second program shows.
 struct Holder {
-  std::string who;   ///< user and host
+  std::string who;  ///< user and host
 };
 
 /// One line of the job list.
@@ -38,22 +39,33 @@ struct JobSummary {
 
 /// A mutable draft: what was typed but not accepted. No fact.
 struct Draft {
-  std::string place;   ///< "job/3/run/17/step/pull/left/readings"
+  std::string place;  ///< "job/3/run/17/step/pull/left/readings"
   std::string text;
 };
+
+struct BookOptions;
 
 /// The SQLite book. One connection, one thread. Facts are appended and never changed.
 class Book {
  public:
   /// Makes a new book at `path` (the file must not exist) and opens it ReadWrite.
   /// Errors: Conflict "store.exists", CannotWrite "store.cannot_create", BookOnNetwork.
-  [[nodiscard]] static Result<std::unique_ptr<Book>> create(const std::string& path, const Clock& clock);
+  [[nodiscard]] static Result<std::unique_ptr<Book>> create(const std::string& path,
+                                                            const Clock& clock);
   /// Opens by the ritual. Errors, none of which changes the file: BookMissing "store.missing",
-  /// BookForeign "store.foreign", BookDamaged "store.damaged", BookNewer "store.newer" (details: version,
-  /// ours, program), BookReadOnly "store.read_only", BookLocked "store.locked" (who, since), BookOnNetwork
-  /// "store.on_network" (file_system). An older book is migrated after a verified backup copy (ReadWrite only).
+  /// BookForeign "store.foreign", BookDamaged "store.damaged", BookNewer "store.newer" (details:
+  /// version, ours, program), BookReadOnly "store.read_only", BookLocked "store.locked" (who,
+  /// since), BookOnNetwork "store.on_network" (file_system). An older book is migrated after a
+  /// verified backup copy (ReadWrite only).
   [[nodiscard]] static Result<std::unique_ptr<Book>> open(const std::string& path, OpenMode mode,
                                                           const Clock& clock);
+  /// The same with other surroundings than the program's own (book_options.h), for tests.
+  [[nodiscard]] static Result<std::unique_ptr<Book>> create(const std::string& path,
+                                                            const Clock& clock,
+                                                            const BookOptions& options);
+  [[nodiscard]] static Result<std::unique_ptr<Book>> open(const std::string& path, OpenMode mode,
+                                                          const Clock& clock,
+                                                          const BookOptions& options);
   Book(const Book&) = delete;
   Book& operator=(const Book&) = delete;
   ~Book();
@@ -62,16 +74,17 @@ class Book {
   [[nodiscard]] bool viewOnly() const;
   [[nodiscard]] int schemaVersion() const;
 
-  /// The id the next appended entry gets, and the next number for a job, vehicle, person, instrument.
+  /// The id the next appended entry gets, and the next number for a job, vehicle, person,
+  /// instrument.
   [[nodiscard]] Result<model::EntryId> nextEntryId() const;
   [[nodiscard]] Result<model::JobId> nextJobId() const;
   [[nodiscard]] Result<model::VehicleId> nextVehicleId() const;
   [[nodiscard]] Result<model::PersonId> nextPersonId() const;
   [[nodiscard]] Result<model::InstrumentId> nextInstrumentId() const;
 
-  /// One user action: all entries in one BEGIN IMMEDIATE transaction, durable on return, then appended to
-  /// the fsynced day file. Entry ids must be consecutive from nextEntryId().
-  /// Errors: BookReadOnly, CannotWrite "store.disk_full", Conflict (an entry already replaced), Internal.
+  /// One user action: all entries in one BEGIN IMMEDIATE transaction, durable on return, then
+  /// appended to the fsynced day file. Entry ids must be consecutive from nextEntryId(). Errors:
+  /// BookReadOnly, CannotWrite "store.disk_full", Conflict (an entry already replaced), Internal.
   [[nodiscard]] Result<void> append(std::span<const model::Entry> entries);
   /// The same with photo pictures (hash -> bytes) stored in the same transaction.
   struct Picture {
@@ -83,11 +96,15 @@ class Book {
   [[nodiscard]] Result<void> append(std::span<const model::Entry> entries,
                                     std::span<const Picture> pictures);
   [[nodiscard]] Result<Picture> picture(const std::string& hash) const;
+  /// Why the newest entries are missing from the day file, the second record; they are in the book.
+  /// The next append writes the missing lines, too.
+  [[nodiscard]] std::optional<Error> dayFileTrouble() const;
 
   [[nodiscard]] Result<std::optional<model::Entry>> entry(model::EntryId id) const;
   /// All facts of a job in order of id.
   [[nodiscard]] Result<std::vector<model::Entry>> jobEntries(model::JobId job) const;
-  /// All facts of the shop (people, instruments, vehicles, spec items, procedure texts), in order of id.
+  /// All facts of the shop (people, instruments, vehicles, spec items, procedure texts), in order
+  /// of id.
   [[nodiscard]] Result<std::vector<model::Entry>> shopEntries() const;
   /// The facts of the shop up to and including `last`: what was in force then.
   [[nodiscard]] Result<std::vector<model::Entry>> shopEntriesUpTo(model::EntryId last) const;
@@ -99,12 +116,21 @@ class Book {
   [[nodiscard]] Result<void> setDraft(const Draft& draft);
   [[nodiscard]] Result<void> dropDraft(const std::string& place);
   [[nodiscard]] Result<std::vector<Draft>> drafts() const;
+  /// Where a person was in a job, to come back to; no fact.
+  [[nodiscard]] Result<void> setCursor(model::JobId job, const std::string& place);
+  [[nodiscard]] Result<std::optional<std::string>> cursor(model::JobId job) const;
   [[nodiscard]] Result<void> setSetting(const std::string& key, const std::string& value);
   [[nodiscard]] Result<std::optional<std::string>> setting(const std::string& key) const;
 
  private:
+  friend struct BookAccess;  // lets the copies of this folder reach the connection
   struct Impl;
   explicit Book(std::unique_ptr<Impl> impl);
+
+  [[nodiscard]] Result<void> requireWritable() const;
+  void recordDays(std::span<const model::Entry> entries);
+  void catchUpDays(std::optional<model::EntryId> before = std::nullopt);
+
   std::unique_ptr<Impl> m;
 };
 

@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "store/migrations/migration.h"
+
+namespace sw::store {
+
+std::vector<Migration> allMigrations() {
+  std::vector<Migration> steps;
+  steps.push_back(firstBook());
+  return steps;
+}
+
+}  // namespace sw::store

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <span>
+#include <string>
+#include <vector>
+
+namespace sw::store {
+
+/// One forward step of the schema: the statements that turn a book of version `to - 1` into one of
+/// version `to`. Steps are never edited after release; the texts hold no value of any user.
+struct Migration {
+  int to = 0;
+  std::string name;
+  std::vector<std::string> statements;
+};
+
+/// Version 1: the first book.
+[[nodiscard]] Migration firstBook();
+
+/// All steps of this program, in order; the last one's `to` is the program's schema version.
+[[nodiscard]] std::vector<Migration> allMigrations();
+
+}  // namespace sw::store
