@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "commands/commands.h"
+
+#include <array>
+
+namespace sw::app {
+
+std::span<const Command> commands() {
+  static const std::array kTable{
+      computeCommand(),
+  };
+  return kTable;
+}
+
+}  // namespace sw::app

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <span>
+
+#include "cli/command.h"
+
+// Every command word of the program. To add one: a file <name>_command.cpp with a function that
+// gives its row, a declaration here, a line in commands.cpp.
+
+namespace sw::app {
+
+[[nodiscard]] std::span<const Command> commands();
+
+[[nodiscard]] Command computeCommand();
+
+}  // namespace sw::app

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QCoreApplication>
+#include <QGuiApplication>
+#include <clocale>
+#include <csignal>
+#include <iostream>
+#include <memory>
+
+#include "cli/run.h"
+#include "commands/commands.h"
+
+namespace {
+
+/// Without a display Qt Gui still lays out text and writes PDF on its offscreen platform.
+void preparePlatform() {
+  const bool display =
+      !qEnvironmentVariableIsEmpty("DISPLAY") || !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
+  const bool chosen = !qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM");
+  if (!display && !chosen) qputenv("QT_QPA_PLATFORM", "offscreen");
+}
+
+std::unique_ptr<QCoreApplication> makeApplication(sw::app::NeedsGui needsGui, int& count,
+                                                  char** values) {
+  if (needsGui == sw::app::NeedsGui::No) return std::make_unique<QCoreApplication>(count, values);
+  preparePlatform();
+  return std::make_unique<QGuiApplication>(count, values);
+}
+
+}  // namespace
+
+int main(int count, char** values) {
+  // A reader that goes away is an output that cannot be written, not a sudden end.
+  (void)std::signal(SIGPIPE, SIG_IGN);
+  std::ios::sync_with_stdio(false);
+  const std::vector<std::string> arguments(values + (count > 0 ? 1 : 0), values + count);
+  const auto commands = sw::app::commands();
+  const auto* command = sw::app::requestedCommand(arguments, commands);
+  // Qt takes its own options out of its copy only: ours are read from `arguments`.
+  int qtCount = count > 0 ? 1 : 0;
+  const auto application = makeApplication(
+      command == nullptr ? sw::app::NeedsGui::No : command->needsGui, qtCount, values);
+  QCoreApplication::setApplicationName(QStringLiteral("swivelwright"));
+  QCoreApplication::setApplicationVersion(QStringLiteral(SW_VERSION));
+  // Qt sets the user's locale; numbers in files and answers know none.
+  (void)std::setlocale(LC_NUMERIC, "C");
+  const sw::SystemClock clock;
+  return sw::app::runProgram(arguments, commands, {std::cin, std::cout, std::cerr}, clock);
+}
