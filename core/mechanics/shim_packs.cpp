@@ -58,15 +58,15 @@ tl::unexpected<Error> notPositive(const std::string& field, std::size_t position
 }
 
 Result<void> checkBounds(const ShimStock& stock) {
-  if (stock.sizes.empty()) return fail(ErrorCode::Missing, "shims.no_sizes", "shim sizes");
+  if (stock.sizes.empty()) return fail(ErrorCode::Missing, "shims.no_sizes", "shim_sizes");
   if (stock.maxPack && !usable(*stock.maxPack)) {
-    return fail(ErrorCode::OutOfRange, "shims.not_positive", "largest pack");
+    return fail(ErrorCode::OutOfRange, "shims.not_positive", "max_pack");
   }
   if (stock.maxCount < 1) {
-    return fail(ErrorCode::OutOfRange, "shims.not_positive", "shims in a pack");
+    return fail(ErrorCode::OutOfRange, "shims.not_positive", "max_count");
   }
   if (stock.maxCount > kMostShims) {
-    return fail(ErrorCode::OutOfRange, "shims.too_many_in_pack", "shims in a pack",
+    return fail(ErrorCode::OutOfRange, "shims.too_many_in_pack", "max_count",
                 {{"most", std::to_string(kMostShims)}});
   }
   return {};
@@ -78,8 +78,8 @@ Result<std::vector<Size>> sortedSizes(const ShimStock& stock) {
   std::size_t position = 0;
   for (const ShimSize& size : stock.sizes) {
     ++position;
-    if (!usable(size.thickness)) return notPositive("shim size", position);
-    if (size.onHand && *size.onHand < 0) return notPositive("shims on hand", position);
+    if (!usable(size.thickness)) return notPositive("shim_sizes", position);
+    if (size.onHand && *size.onHand < 0) return notPositive("on_hand", position);
     int& onHand = byThickness[toNanometres(size.thickness)];
     onHand = std::min(stock.maxCount,
                       onHand + std::min(stock.maxCount, size.onHand.value_or(stock.maxCount)));
@@ -159,7 +159,7 @@ Result<std::vector<AllowedPack>> allowedPacks(const ShimStock& stock) {
   for (const Size& size : *sizes) {
     packs = withSize(packs, size, maxPack, static_cast<std::size_t>(stock.maxCount));
     if (packs.size() > kMostPacks) {
-      return fail(ErrorCode::Degenerate, "shims.too_many_packs", "shim sizes",
+      return fail(ErrorCode::Degenerate, "shims.too_many_packs", "shim_sizes",
                   {{"most", std::to_string(kMostPacks)}});
     }
   }

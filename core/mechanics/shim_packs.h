@@ -53,8 +53,8 @@ struct AllowedPack {
 };
 
 /// All allowed packs, thinnest first. Errors: Missing "shims.no_sizes"; OutOfRange
-/// "shims.not_positive" (field "shim size", "shims on hand", "largest pack" or "shims in a pack";
-/// detail position of the size), "shims.too_many_in_pack"; Degenerate "shims.too_many_packs".
+/// "shims.not_positive" (field "shim_sizes", "on_hand" with detail position of the size, "max_pack"
+/// or "max_count"), "shims.too_many_in_pack"; Degenerate "shims.too_many_packs".
 [[nodiscard]] Result<std::vector<AllowedPack>> allowedPacks(const ShimStock& stock);
 
 struct PackStep {

@@ -29,7 +29,8 @@ tl::unexpected<Error> inFile(Error error, const std::string& fileName) {
 void readSchema(ObjectReader& in) {
   const auto schema = in.integer("schema");
   if (!schema) return in.fail({ErrorCode::Missing, "json.missing", in.pathOf("schema"), {}});
-  if (*schema != kSchema) refuse(in, "schema", "schema", {{"text", std::to_string(*schema)}});
+  if (*schema != kSchema)
+    refuse(in, "schema", "procedure.schema", {{"text", std::to_string(*schema)}});
 }
 
 /// The step's id where it has one, else its number, so that people find the place.
@@ -48,8 +49,8 @@ void needStepBefore(const Json& json, std::vector<Step>& steps) {
 void readSteps(ObjectReader& in, std::vector<Step>& steps) {
   const Json* list = in.array("steps");
   if (!in.ok()) return;
-  if (list == nullptr || list->empty()) return refuse(in, "steps", "no_steps");
-  if (list->size() > kMaxSteps) return refuse(in, "steps", "too_many_steps");
+  if (list == nullptr || list->empty()) return refuse(in, "steps", "procedure.no_steps");
+  if (list->size() > kMaxSteps) return refuse(in, "steps", "procedure.too_many_steps");
   for (const Json& json : *list) {
     const std::size_t index = steps.size();
     ObjectReader reader(json, in.pathOf("steps") + "/" + std::to_string(index));
@@ -79,7 +80,7 @@ void readPlan(ObjectReader& in, PlanTemplate& plan) {
   requireId(in, "id", plan.id);
   requireText(in, "title", plan.title);
   readTexts(in, "procedures", plan.procedures);
-  if (in.ok() && plan.procedures.empty()) refuse(in, "procedures", "empty_list");
+  if (in.ok() && plan.procedures.empty()) refuse(in, "procedures", "procedure.empty_list");
 }
 
 template <class T, class Read>

@@ -96,7 +96,7 @@ void checkStatementKeys(ObjectReader& in, const Hold& hold) {
   std::set<std::string> keys;
   for (const Statement& statement : hold.statements) {
     if (keys.insert(statement.key).second) continue;
-    return refuse(in, "hold", "duplicate_word", {{"text", statement.key}});
+    return refuse(in, "hold", "procedure.duplicate_word", {{"text", statement.key}});
   }
 }
 
@@ -106,13 +106,13 @@ void checkStatementCount(ObjectReader& in, const Step& step, const Facts& facts)
   const auto asked = static_cast<std::size_t>(std::count_if(
       all.begin(), all.end(),
       [&](const Statement& statement) { return holds(statement.when, facts, std::nullopt); }));
-  if (asked == 0) refuse(in, "hold", "no_statement");
-  if (asked > kMostStatementsAtOnce) refuse(in, "hold", "too_many_statements");
+  if (asked == 0) refuse(in, "hold", "procedure.no_statement");
+  if (asked > kMostStatementsAtOnce) refuse(in, "hold", "procedure.too_many_statements");
 }
 
 Error stepProblem(std::string what, std::size_t index, const Step& step, std::string_view key) {
   return {ErrorCode::InvalidInput,
-          "procedure." + std::move(what),
+          std::move(what),
           "/steps/" + std::to_string(index) + "/" + std::string(key),
           {{"step", step.id}}};
 }
@@ -123,14 +123,15 @@ void checkStep(ObjectReader& in, const Step& step) {
   const std::string kind(wordOf(step.kind));
   for (const Block& block : blocksOf(step)) {
     if (block.kind == step.kind && !block.present) {
-      return refuse(in, block.key, "block_missing", {{"kind", kind}});
+      return refuse(in, block.key, "procedure.block_missing", {{"kind", kind}});
     }
     if (block.kind != step.kind && block.present) {
-      return refuse(in, block.key, "block_not_of_kind", {{"kind", kind}});
+      return refuse(in, block.key, "procedure.block_not_of_kind", {{"kind", kind}});
     }
   }
-  if (!ledgerFitsKind(step)) refuse(in, "ledger", "ledger_missing", {{"kind", kind}});
-  if (step.raisesVehicle && step.lowersVehicle) refuse(in, "lowers_vehicle", "raises_and_lowers");
+  if (!ledgerFitsKind(step)) refuse(in, "ledger", "procedure.ledger_missing", {{"kind", kind}});
+  if (step.raisesVehicle && step.lowersVehicle)
+    refuse(in, "lowers_vehicle", "procedure.raises_and_lowers");
 }
 
 void checkHold(ObjectReader& in, const Step& step) {
@@ -141,7 +142,7 @@ void checkHold(ObjectReader& in, const Step& step) {
     combinations.addFactsOf(statement.when);
   }
   const std::size_t count = combinations.count();
-  if (count > kMostCombinations) return refuse(in, "hold", "too_many_conditions");
+  if (count > kMostCombinations) return refuse(in, "hold", "procedure.too_many_conditions");
   for (std::size_t i = 0; i < count && in.ok(); ++i) {
     checkStatementCount(in, step, combinations.facts(i));
   }
@@ -153,11 +154,12 @@ std::optional<Error> checkSteps(const std::vector<Step>& steps) {
     const Step& step = steps[i];
     for (const std::string& need : step.needs) {
       if (earlier.contains(need)) continue;
-      Error error = stepProblem("need_not_earlier", i, step, "needs");
+      Error error = stepProblem("procedure.need_not_earlier", i, step, "needs");
       error.details.emplace_back("text", need);
       return error;
     }
-    if (!earlier.insert(step.id).second) return stepProblem("duplicate_step", i, step, "id");
+    if (!earlier.insert(step.id).second)
+      return stepProblem("procedure.duplicate_step", i, step, "id");
   }
   return std::nullopt;
 }

@@ -15,7 +15,7 @@
 
 namespace sw::procedures {
 
-/// A refusal of this field: the error's key is "procedure." + `what`.
+/// A refusal of this field under the error's key `what` ("procedure.bad_id").
 void refuse(model::ObjectReader& in, std::string_view key, std::string_view what,
             std::vector<std::pair<std::string, std::string>> details = {});
 

@@ -40,15 +40,15 @@ bool isName(std::string_view text, std::string_view alsoAllowed) {
 void readConditionWords(ObjectReader& in, const std::string& fact, std::vector<std::string>& out) {
   readTexts(in, fact, out);
   if (!in.ok()) return;
-  if (out.empty()) return refuse(in, fact, "empty_list");
+  if (out.empty()) return refuse(in, fact, "procedure.empty_list");
   if (isObserved(fact)) return;
   const auto known = wordsOfFact(fact);
-  if (!known) return refuse(in, fact, "unknown_fact", {{"fact", fact}});
+  if (!known) return refuse(in, fact, "procedure.unknown_fact", {{"fact", fact}});
   for (const std::string& word : out) {
     if (std::find(known->begin(), known->end(), word) != known->end()) continue;
     std::string choices;
     for (const auto each : *known) choices += (choices.empty() ? "" : ", ") + std::string(each);
-    return refuse(in, fact, "unknown_fact_word", {{"text", word}, {"choices", choices}});
+    return refuse(in, fact, "procedure.unknown_fact_word", {{"text", word}, {"choices", choices}});
   }
 }
 
@@ -84,7 +84,7 @@ void readLedgerEffect(ObjectReader& in, LedgerEffect& effect) {
   readFlag(in, "fastened", effect.fastened);
   readCondition(in, "when", effect.when);
   if (in.ok() && !fits(effect.type, effect.to)) {
-    refuse(in, "to", "ledger_state",
+    refuse(in, "to", "procedure.ledger_state",
            {{"text", std::string(wordOf(effect.to))}, {"type", std::string(wordOf(effect.type))}});
   }
 }
@@ -101,7 +101,7 @@ void readAngle(ObjectReader& in, std::optional<std::string>& out) {
   if (!in.ok()) return;
   const auto angle = parseQuantity(*out, {in.pathOf("angle_within"), QuantityKind::Angle, "deg"});
   if (!angle || angle->value.si < 0 || angle->value.si >= kRightAngle) {
-    refuse(in, "angle_within", "bad_angle", {{"text", *out}});
+    refuse(in, "angle_within", "procedure.bad_angle", {{"text", *out}});
   }
 }
 
@@ -110,7 +110,7 @@ void readInstruments(ObjectReader& in, std::vector<model::InstrumentKind>& out) 
   readTexts(in, "instruments", words);
   for (const std::string& word : words) {
     const auto kind = fromWord<model::InstrumentKind>(word);
-    if (!kind) return refuse(in, "instruments", "unknown_instrument", {{"text", word}});
+    if (!kind) return refuse(in, "instruments", "procedure.unknown_instrument", {{"text", word}});
     out.push_back(*kind);
   }
 }
@@ -126,8 +126,8 @@ void readMeasure(ObjectReader& in, MeasureSpec& measure) {
   readFlag(in, "safety", measure.safety);
   readFlag(in, "drives_rounds", measure.drivesRounds);
   const bool judged = measure.safety || measure.drivesRounds;
-  if (judged && measure.limit.empty()) refuse(in, "limit", "needs_limit");
-  if (measure.drivesRounds && !measure.state) refuse(in, "state", "needs_state");
+  if (judged && measure.limit.empty()) refuse(in, "limit", "procedure.needs_limit");
+  if (measure.drivesRounds && !measure.state) refuse(in, "state", "procedure.needs_state");
 }
 
 void readStages(ObjectReader& in, std::vector<double>& stages) {
@@ -136,10 +136,10 @@ void readStages(ObjectReader& in, std::vector<double>& stages) {
   for (const Json& json : *list) {
     const double before = stages.empty() ? 0.0 : stages.back();
     const double stage = json.is_number() ? json.get<double>() : 0.0;
-    if (!(stage > before && stage <= 1.0)) return refuse(in, "stages", "bad_stages");
+    if (!(stage > before && stage <= 1.0)) return refuse(in, "stages", "procedure.bad_stages");
     stages.push_back(stage);
   }
-  if (!stages.empty() && stages.back() < 1.0) refuse(in, "stages", "bad_stages");
+  if (!stages.empty() && stages.back() < 1.0) refuse(in, "stages", "procedure.bad_stages");
 }
 
 void readTorque(ObjectReader& in, TorqueSpec& torque) {
@@ -166,11 +166,11 @@ void readAnswerChoice(ObjectReader& in, Choice& choice) {
 }
 
 void checkChoices(ObjectReader& in, const std::vector<Choice>& choices) {
-  if (choices.size() < 2) return refuse(in, "choices", "too_few_choices");
+  if (choices.size() < 2) return refuse(in, "choices", "procedure.too_few_choices");
   for (auto it = choices.begin(); it != choices.end(); ++it) {
     const bool twice = std::any_of(choices.begin(), it,
                                    [&](const Choice& other) { return other.word == it->word; });
-    if (twice) return refuse(in, "choices", "duplicate_word", {{"text", it->word}});
+    if (twice) return refuse(in, "choices", "procedure.duplicate_word", {{"text", it->word}});
   }
 }
 
@@ -190,13 +190,14 @@ void readAnswer(ObjectReader& in, Statement& statement) {
                                        "wheel_nut_torque"})
                         .value_or(std::string{});
   const bool quantity = statement.answer == AnswerType::Quantity;
-  if (quantity && !statement.quantity) refuse(in, "quantity", "block_missing");
+  if (quantity && !statement.quantity) refuse(in, "quantity", "procedure.block_missing");
   if (!in.ok() || statement.answer != AnswerType::Choice) return;
   checkChoices(in, statement.choices);
   const auto passing = std::count_if(statement.choices.begin(), statement.choices.end(),
                                      [](const Choice& choice) { return choice.passes; });
-  if (passing == 0) refuse(in, "choices", "choice_cannot_pass");
-  if (passing == std::ssize(statement.choices)) refuse(in, "choices", "choice_cannot_fail");
+  if (passing == 0) refuse(in, "choices", "procedure.choice_cannot_pass");
+  if (passing == std::ssize(statement.choices))
+    refuse(in, "choices", "procedure.choice_cannot_fail");
 }
 
 void readStatement(ObjectReader& in, Statement& statement) {
@@ -240,7 +241,7 @@ void readNeedsTwo(ObjectReader& in, Step& step) {
 void readWaitMinutes(ObjectReader& in, std::optional<double>& out) {
   if (!in.has("wait_minutes")) return;
   readMinutes(in, "wait_minutes", out.emplace());
-  if (in.ok() && *out <= 0) refuse(in, "wait_minutes", "out_of_range");
+  if (in.ok() && *out <= 0) refuse(in, "wait_minutes", "procedure.out_of_range");
 }
 
 void readWords(ObjectReader& in, Step& step) {
@@ -260,22 +261,21 @@ void readWords(ObjectReader& in, Step& step) {
 
 void refuse(ObjectReader& in, std::string_view key, std::string_view what,
             std::vector<std::pair<std::string, std::string>> details) {
-  in.fail({ErrorCode::InvalidInput, "procedure." + std::string(what), in.pathOf(key),
-           std::move(details)});
+  in.fail({ErrorCode::InvalidInput, std::string(what), in.pathOf(key), std::move(details)});
 }
 
 void readText(ObjectReader& in, std::string_view key, std::string& out) {
   const auto text = in.text(key);
   if (!text) return;
-  if (!text->empty() && blank(*text)) return refuse(in, key, "empty_text");
-  if (hasControlCharacter(*text)) return refuse(in, key, "control_character");
+  if (!text->empty() && blank(*text)) return refuse(in, key, "procedure.empty_text");
+  if (hasControlCharacter(*text)) return refuse(in, key, "procedure.control_character");
   out = *text;
 }
 
 void requireText(ObjectReader& in, std::string_view key, std::string& out) {
   if (!in.has(key)) return in.fail({ErrorCode::Missing, "json.missing", in.pathOf(key), {}});
   readText(in, key, out);
-  if (in.ok() && out.empty()) refuse(in, key, "empty_text");
+  if (in.ok() && out.empty()) refuse(in, key, "procedure.empty_text");
 }
 
 void readTexts(ObjectReader& in, std::string_view key, std::vector<std::string>& out) {
@@ -287,20 +287,21 @@ void readTexts(ObjectReader& in, std::string_view key, std::vector<std::string>&
       return in.fail(
           {ErrorCode::InvalidInput, "json.wrong_kind", in.pathOf(key), {{"expected", "texts"}}});
     }
-    if (blank(*text)) return refuse(in, key, "empty_text");
-    if (hasControlCharacter(*text)) return refuse(in, key, "control_character");
+    if (blank(*text)) return refuse(in, key, "procedure.empty_text");
+    if (hasControlCharacter(*text)) return refuse(in, key, "procedure.control_character");
     out.push_back(*text);
   }
 }
 
 void requireId(ObjectReader& in, std::string_view key, std::string& out) {
   requireText(in, key, out);
-  if (in.ok() && !isName(out, "")) refuse(in, key, "bad_id", {{"text", out}});
+  if (in.ok() && !isName(out, "")) refuse(in, key, "procedure.bad_id", {{"text", out}});
 }
 
 void readSpecKey(ObjectReader& in, std::string_view key, std::string& out) {
   readText(in, key, out);
-  if (in.ok() && !out.empty() && !isName(out, ".")) refuse(in, key, "bad_id", {{"text", out}});
+  if (in.ok() && !out.empty() && !isName(out, "."))
+    refuse(in, key, "procedure.bad_id", {{"text", out}});
 }
 
 void readFlag(ObjectReader& in, std::string_view key, bool& out) {
@@ -309,12 +310,12 @@ void readFlag(ObjectReader& in, std::string_view key, bool& out) {
 
 void readCount(ObjectReader& in, std::string_view key, std::int64_t least, std::int64_t& out) {
   out = in.integer(key).value_or(std::max(out, least));
-  if (in.ok() && (out < least || out > kMaxCount)) refuse(in, key, "out_of_range");
+  if (in.ok() && (out < least || out > kMaxCount)) refuse(in, key, "procedure.out_of_range");
 }
 
 void readMinutes(ObjectReader& in, std::string_view key, double& out) {
   out = in.number(key).value_or(out);
-  if (in.ok() && !(out >= 0 && out <= kMaxMinutes)) refuse(in, key, "out_of_range");
+  if (in.ok() && !(out >= 0 && out <= kMaxMinutes)) refuse(in, key, "procedure.out_of_range");
 }
 
 void requireQuantityKind(ObjectReader& in, std::string_view key, QuantityKind& out) {
@@ -322,7 +323,7 @@ void requireQuantityKind(ObjectReader& in, std::string_view key, QuantityKind& o
   requireText(in, key, word);
   if (!in.ok()) return;
   const auto kind = quantityKindFromWord(word);
-  if (!kind) return refuse(in, key, "unknown_quantity", {{"text", word}});
+  if (!kind) return refuse(in, key, "procedure.unknown_quantity", {{"text", word}});
   out = *kind;
 }
 

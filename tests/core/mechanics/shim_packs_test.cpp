@@ -298,7 +298,7 @@ TEST_P(StackRefused, NamesFieldAndPlace) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Typed, StackRefused,
-                         testing::Values(BadStack{"", "units.empty", ""},
+                         testing::Values(BadStack{"", "units.empty", "1"},
                                          BadStack{"0.5 +", "shims.empty_place", "2"},
                                          BadStack{"+ 0.5", "shims.empty_place", "1"},
                                          BadStack{"0.5 + + 0.2", "shims.empty_place", "2"},
