@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "capability.h"
 #include "measure/repeated.h"
 
 namespace sw::measure {
@@ -22,7 +23,7 @@ const Advice* find(const SeriesOutcome& outcome, AdviceCode code) {
 SeriesInput fineScale(std::vector<double> readings) {
   SeriesInput input;
   input.readings = std::move(readings);
-  input.instrument = {.graduation = 0.1, .permissibleError = 0.1};
+  input.instrument = test::capability(0.1, 0.1);
   return input;
 }
 
@@ -50,7 +51,7 @@ Verdict verdictOfAlike(SeriesInput input, int count) {
 }
 
 TEST(Advice, AsManyMoreReadingsAsWouldDecide) {
-  for (double max : {19.6, 19.8, 20.2, 20.7}) {
+  for (double max : {19.6, 19.65, 19.7, 19.8}) {
     SeriesInput input = fineScale({18.6, 19.6, 18.9});
     input.limit.max = max;
     const auto got = evaluateSeries(input).value();
@@ -77,7 +78,7 @@ TEST(Advice, NoNumberUpToTenHelpsTooCloseToTheLimit) {
 
 TEST(Advice, ScatterFarBelowTheInstrumentMeansMoreCannotHelp) {
   SeriesInput input = fineScale({19.0, 19.0, 19.1});
-  input.instrument = {.graduation = 0.1, .permissibleError = 1.0};
+  input.instrument = test::capability(0.1, 1.0);
   input.limit.max = 19.8;
   const auto got = evaluateSeries(input).value();
   EXPECT_EQ(got.verdict, Verdict::Undecided);
@@ -94,7 +95,7 @@ Verdict verdictWithGraduation(SeriesInput input, double graduation) {
 TEST(Advice, CoarsestGraduationThatWouldDecide) {
   SeriesInput input = fineScale({19.0, 19.0, 19.5, 19.0, 19.5});
   input.planned = 5;
-  input.instrument = {.graduation = 0.5, .permissibleError = 1.0};
+  input.instrument = test::capability(0.5, 1.0);
   input.limit.max = 19.8;
   const auto got = evaluateSeries(input).value();
   ASSERT_EQ(got.verdict, Verdict::Undecided);
@@ -107,7 +108,7 @@ TEST(Advice, CoarsestGraduationThatWouldDecide) {
 
 TEST(Advice, GraduationForAnInstrumentThatIsTooCoarse) {
   SeriesInput input = fineScale({19.0, 19.0, 19.5});
-  input.instrument = {.graduation = 1.0, .permissibleError = 1.0};
+  input.instrument = test::capability(1.0, 1.0);
   input.limit = {18.5, 19.9};
   const auto got = evaluateSeries(input).value();
   ASSERT_EQ(got.verdict, Verdict::InstrumentTooCoarse);
@@ -123,7 +124,7 @@ TEST(Advice, AngleStepsAreInDegrees) {
   SeriesInput input;
   input.kind = QuantityKind::Angle;
   input.readings = {3.0 * kDegree, 3.0 * kDegree, 3.0 * kDegree};
-  input.instrument = {.graduation = 0.5 * kDegree, .permissibleError = 0.5 * kDegree};
+  input.instrument = test::capability(0.5 * kDegree, 0.5 * kDegree);
   input.limit.max = 3.3 * kDegree;
   const auto got = evaluateSeries(input).value();
   const Advice* finer = find(got, AdviceCode::FinerInstrument);

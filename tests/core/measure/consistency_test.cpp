@@ -80,6 +80,12 @@ TEST(Consistency, RangeFactors) {
   }
   // Two readings: the range is |x1 - x2|, normal with sqrt(2).
   EXPECT_NEAR(rangeFactor(2), std::sqrt(2.0) * normalQuantile(0.975), 1e-9);
+  for (int n : {2, 3, 7, 20, 100}) {
+    for (double p : {0.01, 0.5, 0.95, 0.9999})
+      EXPECT_GT(rangeFactor(n, p + 1e-6), rangeFactor(n, p));
+  }
+  check({{"ten", rangeFactor(10), 4.474124221725907, 1e-9, "SciPy 1.10.1, studentized_range"},
+         {"three", rangeFactor(3), 3.314493155398122, 1e-9, "SciPy 1.10.1, studentized_range"}});
   check({{"J9 n 2", largestAcceptedRange(2, 0.35), 0.9701, 1e-4, "SciPy 1.10.1"},
          {"J9 n 3", largestAcceptedRange(3, 0.35), 1.1601, 1e-4, "SciPy 1.10.1"},
          {"J9 n 4", largestAcceptedRange(4, 0.35), 1.2716, 1e-4, "SciPy 1.10.1"},

@@ -69,7 +69,17 @@ struct VerdictRow {
 
 TEST(Decision, MicrometerAndForceAgainstLimits) {
   const Estimate disc{11.016, 0.00464551, 51.748};
+  const Estimate force{18.80419, 0.380911, 70.153};
+  const Estimate normal{18.80419, 0.380911, {}};
   const VerdictRow rows[]{
+      {"F10 20", force, atMost(20), 0.998761, Verdict::Within},
+      {"F10 19.5", force, atMost(19.5), 0.964000, Verdict::Within},
+      {"F10 19", force, atMost(19), 0.695586, Verdict::Undecided},
+      {"F10 18", force, atMost(18), 0.019159, Verdict::Outside},
+      {"F10 20 normal", normal, atMost(20), 0.999153, Verdict::Within},
+      {"F10 19.5 normal", normal, atMost(19.5), 0.966127, Verdict::Within},
+      {"F10 19 normal", normal, atMost(19), 0.696393, Verdict::Undecided},
+      {"F10 18 normal", normal, atMost(18), 0.017376, Verdict::Outside},
       {"F11 11.000", disc, atLeast(11.000), 0.999428, Verdict::Within},
       {"F11 11.010", disc, atLeast(11.010), 0.898877, Verdict::Undecided},
       {"F11 normal", {11.016, 0.00464551, {}}, atLeast(11.000), 0.999714, Verdict::Within},

@@ -3,6 +3,8 @@
 
 #include <cmath>
 
+#include "capability.h"
+
 namespace sw::measure {
 namespace {
 
@@ -37,7 +39,7 @@ TEST(Instrument, CheckCoversReadingsOfItsSize) {
 }
 
 TEST(Instrument, CheckAgainstThePermissibleError) {
-  InstrumentCapability scale{.graduation = 0.5, .permissibleError = 0.5};
+  InstrumentCapability scale = test::capability(0.5, 0.5);
   EXPECT_EQ(compareWithPermissible(scale), CheckAgreement::NothingToCompare);
   scale.check = OwnCheck{20.0, 19.5, 0.0};
   EXPECT_EQ(compareWithPermissible(scale), CheckAgreement::Agrees);
@@ -47,7 +49,9 @@ TEST(Instrument, CheckAgainstThePermissibleError) {
 }
 
 TEST(Instrument, RangeIncludesItsEnds) {
-  InstrumentCapability scale{.graduation = 0.5, .rangeMin = 2.0, .rangeMax = 50.0};
+  InstrumentCapability scale = test::capability(0.5);
+  scale.rangeMin = 2.0;
+  scale.rangeMax = 50.0;
   EXPECT_TRUE(withinRange(scale, 2.0));
   EXPECT_TRUE(withinRange(scale, 50.0));
   EXPECT_FALSE(withinRange(scale, 1.9));
@@ -55,7 +59,7 @@ TEST(Instrument, RangeIncludesItsEnds) {
   scale.differenceOfTwo = true;
   EXPECT_TRUE(withinRange(scale, 0.0)) << "a difference need only fit the span";
   EXPECT_FALSE(withinRange(scale, 48.1));
-  EXPECT_TRUE(withinRange({.graduation = 0.5}, 1e6));
+  EXPECT_TRUE(withinRange(test::capability(0.5), 1e6));
 }
 
 }  // namespace

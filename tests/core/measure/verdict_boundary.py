@@ -2,9 +2,9 @@
 """1,000 random series, instruments and limits, and where SciPy puts the edges of their verdicts.
 
 Writes one line an edge to standard output: the case, what SciPy makes of it (value, standard
-uncertainty, degrees of freedom, bar), the limits exactly on the edge, how they move, and the decision
-expected a millionth of the standard uncertainty above and below. The C++ test reads it. Everything is
-computed here anew from the written rules; nothing is taken from the program.
+uncertainty, degrees of freedom, bar), the limits exactly on the edge, how they move, and the
+decision expected a millionth of the standard uncertainty above and below. The C++ test reads it.
+Everything is computed here anew from the written rules; nothing is taken from the program.
 """
 
 import math
@@ -15,9 +15,9 @@ from scipy import optimize, special, stats
 
 SEED = 20250
 CASES = 1000
-COLUMNS = ("case readings graduation permissible shape factor applied shown applied_u angle pooled_s "
-           "pooled_nu difference local confidence planned extended rule value u nu bar min max moves "
-           "above below verdict_is_provisional").split()
+COLUMNS = ("case readings graduation permissible shape factor applied shown applied_u angle "
+           "pooled_s pooled_nu difference local confidence planned extended rule value u nu bar "
+           "min max moves above below verdict_is_provisional").split()
 
 
 def cdf(x, nu):
@@ -123,7 +123,7 @@ def bar_of(case):
 
 
 def edges(case, random):
-    """The (min, max, moves, decision above, decision below) at each edge of the verdict, never none."""
+    """(min, max, moves, decision above, decision below) at each edge of the verdict, never none."""
     kind = str(random.choice(["max", "min", "band", "coarse"]))
     return list(edges_of(case, kind, random)) or list(edges_of(case, "max", random))
 
@@ -152,7 +152,8 @@ def edges_of(case, kind, random):
 def band_edges(y, u, nu, u_b, bar, confidence, random):
     width = u * random.uniform(2.5, 14)
     halves = width / 2
-    inside = lambda centre: (cdf((centre + halves - y) / u, nu) - cdf((centre - halves - y) / u, nu))
+    inside = lambda centre: (cdf((centre + halves - y) / u, nu)
+                             - cdf((centre - halves - y) / u, nu))
     coarse = 2 * cdf(halves / u_b, math.inf) - 1 < confidence
     between = "instrument_too_coarse" if coarse else "undecided"
     far = 60 * u * max(1.0, quantile(bar, nu))
