@@ -105,15 +105,29 @@ Result<Judged> judge(Context& context, const Statement& statement, const std::st
   return fail(ErrorCode::Internal, "workshop.no_statement", "statement");
 }
 
+/// The chocks stay until the hold is passed: what a later step of the same run ends is not missing
+/// yet.
+bool endsLaterInRun(const Context& context, std::size_t step, const LedgerView& item) {
+  const JobState& job = context.job();
+  for (std::size_t i = step + 1; i < job.steps.size(); ++i) {
+    const StepView& view = job.steps[i];
+    if (view.run != job.steps[step].run || view.side != item.side) continue;
+    for (const auto& effect : view.step->ledger) {
+      if (effect.item == item.item && effect.to == model::LedgerState::TakenOff) return true;
+    }
+  }
+  return false;
+}
+
 /// Brakes and steering are not back together while anything is off or only hand-tight, and nobody
 /// drives on a pack that was never pulled.
-Result<void> ledgerAllows(const Context& context, const std::string& hold) {
+Result<void> ledgerAllows(const Context& context, std::size_t step, const std::string& hold) {
   std::vector<Refusal> refusals;
   if (hold == "brakes_and_steering") {
     for (const LedgerView& item : context.job().ledger) {
-      if (item.clear()) continue;
-      const std::string step = item.step ? context.job().stepName(*item.step) : std::string{};
-      refusals.push_back({"ledger", step, item.name + ": " + std::string(wordOf(item.state))});
+      if (item.clear() || endsLaterInRun(context, step, item)) continue;
+      const std::string from = item.step ? context.job().stepName(*item.step) : std::string{};
+      refusals.push_back({"ledger", from, item.name + ": " + std::string(wordOf(item.state))});
     }
   }
   if (hold == "go_no_go") refusals = againstDrive(context.job());
@@ -143,7 +157,7 @@ Result<void> act(const AnswerHold& action, Context& context) {
     return fail(ErrorCode::NotFound, "workshop.no_statement", "statement",
                 {{"text", action.statement}});
   }
-  if (auto allowed = ledgerAllows(context, key); !allowed) return failAs(allowed);
+  if (auto allowed = ledgerAllows(context, *step, key); !allowed) return failAs(allowed);
   auto judged = judge(context, *found->statement, action.answer);
   if (!judged) return failAs(judged);
   context.add(model::HoldAnswer{key, action.statement, action.answer, judged->si, judged->passes},

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "workshop/context.h"
+#include "workshop/rules.h"
 #include "workshop/runs.h"
 
 namespace sw::workshop {
@@ -142,7 +143,10 @@ Result<void> act(const StartProcedure& action, Context& context) {
 
 Result<void> act(const ChooseSupport& action, Context& context) {
   context.add(model::SupportChosen{action.support}, context.place());
-  return {};
+  if (!context.step()) return {};
+  auto step = workStep(context);
+  if (!step) return failAs(step);
+  return completeStep(context, *step, model::StepAction::Done, "");
 }
 
 Result<void> act(const UsePart& action, Context& context) {

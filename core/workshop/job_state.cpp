@@ -78,6 +78,7 @@ class Derivation {
   const ShopState& m_shop;
   const ProcedureLookup& m_procedures;
   Timestamp m_now;
+  EntryId m_raised, m_lowered;  ///< when the vehicle last went up and came down
   JobState m_state;
 };
 
@@ -214,8 +215,8 @@ void Derivation::markSteps() {
     view.mark = entry.id;
     view.doneAt = entry.doneAt;
     if (!view.done()) return;
-    if (view.step->raisesVehicle) m_state.vehicleUp = true;
-    if (view.step->lowersVehicle) m_state.vehicleUp = false;
+    if (view.step->raisesVehicle) m_raised = std::max(m_raised, entry.id);
+    if (view.step->lowersVehicle) m_lowered = std::max(m_lowered, entry.id);
   });
 }
 
@@ -243,6 +244,11 @@ void Derivation::readHolds() {
       }
     }
   });
+  for (const HoldView& hold : m_state.holds) {
+    if (!hold.answered() || !m_state.steps[hold.step].step->raisesVehicle) continue;
+    for (const StatementView& view : hold.statements) m_raised = std::max(m_raised, *view.entry);
+  }
+  m_state.vehicleUp = m_raised > m_lowered;
   for (HoldView& hold : m_state.holds) {
     if (!hold.answered()) continue;
     StepView& view = m_state.steps[hold.step];

@@ -6,6 +6,7 @@
 
 #include "measure/distributions.h"
 #include "units/format.h"
+#include "workshop/rules.h"
 #include "workshop/runs.h"
 
 namespace sw::workshop {
@@ -142,7 +143,7 @@ Result<void> lookForPeak(Context& context, std::size_t step) {
   const auto toLeft = spreadOf(*left, graduation);
   const auto toRight = spreadOf(*right, graduation);
   const bool peak = higher(straight, toLeft) && higher(straight, toRight);
-  context.add(model::Observation{"peak_ahead", peak ? "peak" : "none",
+  context.add(model::Observation{std::string(kComputedPeak), peak ? "peak" : "none",
                                  fullPrecision(straight.mean) + " N straight ahead, " +
                                      fullPrecision(toLeft.mean) + " N and " +
                                      fullPrecision(toRight.mean) + " N turned"},

@@ -14,7 +14,7 @@ namespace sw::workshop {
 
 /// Compares the pull straight ahead with those about 15 degrees to either side, same hub, same
 /// scale: a force that is higher straight ahead with 95 % confidence means a dented bearing.
-/// Appends the observation "peak_ahead" (peak | none). Source of the rule: common practice, no
+/// Appends the observation "peak_computed" (peak | none). Source of the rule: common practice, no
 /// source.
 [[nodiscard]] Result<void> lookForPeak(Context& context, std::size_t step);
 

@@ -34,7 +34,9 @@ void openHolds(const JobState& job, std::size_t step, std::vector<Refusal>& out)
 
 void openNeeds(const JobState& job, std::size_t step, std::vector<Refusal>& out) {
   for (const std::size_t need : job.steps[step].needs) {
-    if (open(job, need) && !job.steps[need].step->optional) {
+    // A hold that a step names is asked even where the rest of its run may be skipped.
+    const bool skippable = job.steps[need].step->optional && job.holdAt(need) == nullptr;
+    if (open(job, need) && !skippable) {
       out.push_back({"needs", job.stepName(need), job.steps[need].step->title});
     }
   }
@@ -156,7 +158,7 @@ bool runFinished(const JobState& job, std::size_t run, std::optional<Side> side)
 
 std::string meaningOf(const JobState& job, const model::Entry& entry,
                       const model::Observation& seen) {
-  if (seen.key == "peak_ahead") return seen.value == "peak" ? "worn" : "";
+  if (seen.key == kComputedPeak) return seen.value == "peak" ? "worn" : "";
   for (const RunView& run : job.runs) {
     if (entry.run != run.id) continue;
     for (const auto& step : run.procedure->steps) {

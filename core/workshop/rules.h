@@ -10,6 +10,9 @@
 
 namespace sw::workshop {
 
+/// The observation key under which the comparison of pulls is recorded (judging.h): peak | none.
+inline constexpr std::string_view kComputedPeak = "peak_computed";
+
 /// Everything of the run that concerns the side (or any side) is done; optional steps do not count.
 [[nodiscard]] bool runFinished(const JobState& job, std::size_t run,
                                std::optional<model::Side> side);

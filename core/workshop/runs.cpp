@@ -111,6 +111,27 @@ Result<void> startNextPack(Context& context, std::size_t step, Side side,
   return {};
 }
 
+bool fitsPacks(const RunView& run) {
+  const auto& steps = run.procedure->steps;
+  return std::any_of(steps.begin(), steps.end(), [](const procedures::Step& step) {
+    return step.measure && step.measure->drivesRounds;
+  });
+}
+
+/// Renewal stands behind what its procedure names as coming first, or behind the run that found
+/// wear.
+std::optional<std::size_t> renewalAnchor(const Context& context, Side side,
+                                         std::optional<std::size_t> here) {
+  std::optional<std::size_t> anchor = here;
+  const auto* procedure = context.library().procedure(kRenewal);
+  if (procedure == nullptr) return anchor;
+  for (const std::string& before : procedure->after) {
+    const auto run = context.job().newestRun(before, side);
+    if (run && (!anchor || *run > *anchor)) anchor = run;
+  }
+  return anchor;
+}
+
 }  // namespace
 
 Result<std::vector<Side>> readSides(const std::optional<std::string>& text) {
@@ -216,20 +237,24 @@ Result<void> followPull(Context& context, const SeriesView& series, std::size_t 
 
 Result<void> followWear(Context& context, Side side) {
   const JobState& job = context.job();
-  const std::string sideWord(wordOf(side));
-  context.tell("renew_not_shim", {{"side", sideWord}});
-  const auto open = job.newestRun(std::string(kRenewal), side);
+  context.tell("renew_not_shim", {{"side", std::string(wordOf(side))}});
+  const std::string renewal(kRenewal);
+  const auto open = job.newestRun(renewal, side);
   if (open && !runFinished(job, *open, side)) return {};
+  const auto here = context.step() ? std::optional(job.steps[*context.step()].run) : std::nullopt;
   std::optional<model::EntryId> anchor;
-  if (context.step()) {
-    anchor = model::EntryId{job.runs[job.steps[*context.step()].run].id.value};
+  if (const auto behind = renewalAnchor(context, side, here)) {
+    anchor = model::EntryId{job.runs[*behind].id.value};
   }
-  auto run = startRun(context, {std::string(kRenewal),
-                                {side},
-                                nextRound(job, std::string(kRenewal), {side}),
-                                "worn",
-                                anchor});
+  auto run = startRun(context, {renewal, {side}, nextRound(job, renewal, {side}), "worn", anchor});
   if (!run) return failAs(run);
+  // Worn bearings found while fitting: after the renewal the pack is fitted and pulled afresh.
+  if (!here || !fitsPacks(job.runs[*here])) return {};
+  const RunView& fitting = job.runs[*here];
+  auto again = startRun(
+      context,
+      {fitting.fact.procedure, {side}, fitting.fact.round + 1, "worn", model::EntryId{run->value}});
+  if (!again) return failAs(again);
   return {};
 }
 

@@ -57,7 +57,10 @@ InstrumentCapability capabilityOf(const SeriesBasis& basis, double readingSi) {
 bool stateFits(const model::SpecItem& limit, const model::PullState& state) {
   model::PullState wanted = limit.state.value_or(defaultState(limit.key));
   wanted.grease = state.grease;
-  if (limit.key == kDressedKey) wanted.sealant = state.sealant;  // dressed by then, cured or not
+  const bool dry = state.sealant != model::Sealant::Wet;
+  // Unless the sheet says more: no sealant and cured sealant are both dry; a dressed hub may be
+  // either.
+  if (!limit.state && (dry || limit.key == kDressedKey)) wanted.sealant = state.sealant;
   return wanted == state;
 }
 
