@@ -55,7 +55,8 @@ std::string statement(const std::string& key, const std::string& when = {}) {
 }
 
 std::string choiceStatement(const std::string& choices) {
-  return R"({"key": "k", "ask": "What?", "why": "Falls.", "answer": {"type": "choice", "choices": [)" +
+  return R"({"key": "k", "ask": "What?", "why": "Falls.", )"
+         R"("answer": {"type": "choice", "choices": [)" +
          choices + "]}}";
 }
 

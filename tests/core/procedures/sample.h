@@ -11,7 +11,8 @@ namespace sw::procedures {
 
 /// A file with these steps (the inside of the list) and an otherwise sound head.
 inline std::string fileWith(const std::string& steps) {
-  return R"({"schema": 1, "id": "sample", "title": "Sample", "purpose": "To be read.", "steps": [)" +
+  return R"({"schema": 1, "id": "sample", "title": "Sample", "purpose": "To be read.", )"
+         R"("steps": [)" +
          steps + "]}";
 }
 

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QtCore/QString>
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "phrasing/template_text.h"
+
+// The tables behind error_sentence.h, one a source file. Placeholders are the error's details and
+// {field}; how they are filled stands in template_text.h.
+
+namespace sw::phrasing {
+
+struct SentenceRow {
+  std::string_view key;
+  Source source;
+};
+
+/// units, measure, mechanics, clock.
+[[nodiscard]] std::span<const SentenceRow> measuringSentences();
+/// json, model, procedures.
+[[nodiscard]] std::span<const SentenceRow> procedureSentences();
+[[nodiscard]] std::span<const SentenceRow> storeSentences();
+[[nodiscard]] std::span<const SentenceRow> workshopSentences();
+
+/// One reason of a refusal, given as "key|step|what".
+[[nodiscard]] QString refusalPhrase(const std::string& refusal);
+
+}  // namespace sw::phrasing
