@@ -13,8 +13,9 @@ namespace sw::phrasing {
 
 namespace {
 
-std::array<std::span<const SentenceRow>, 4> allTables() {
-  return {measuringSentences(), procedureSentences(), storeSentences(), workshopSentences()};
+std::array<std::span<const SentenceRow>, 5> allTables() {
+  return {measuringSentences(), procedureSentences(), storeSentences(), workshopSentences(),
+          sheetSentences()};
 }
 
 const Source* sourceOf(std::string_view key) {

@@ -24,6 +24,8 @@ struct SentenceRow {
 [[nodiscard]] std::span<const SentenceRow> procedureSentences();
 [[nodiscard]] std::span<const SentenceRow> storeSentences();
 [[nodiscard]] std::span<const SentenceRow> workshopSentences();
+/// Pictures and printed sheets.
+[[nodiscard]] std::span<const SentenceRow> sheetSentences();
 
 /// One reason of a refusal, given as "key|step|what".
 [[nodiscard]] QString refusalPhrase(const std::string& refusal);

@@ -286,10 +286,6 @@ constexpr auto kRows = std::to_array<SentenceRow>({
          "phrasing",
          "[{field}: ]no declined work is recorded. Record it first, in the words of the owner.",
          "end of a job")},
-    {"picture.unreadable", QT_TRANSLATE_NOOP3("phrasing",
-                                              "[{field}: ]the picture cannot be read[ ({format})]. "
-                                              "Save it as JPEG or PNG and add it again.",
-                                              "{format} is the format of the picture")},
 });
 
 }  // namespace

@@ -162,7 +162,7 @@ TEST(SentenceTables, FilledWithDetailsNothingIsLeftOver) {
           "column",  "hash",    "name",      "most",        "first",   "second",   "id",
           "fact",    "type",    "procedure", "job",         "wrench",  "set",      "min",
           "max",     "stages",  "count",     "instrument",  "minutes", "item",     "state",
-          "format",  "side"}) {
+          "format",  "side",    "why"}) {
       error.details.emplace_back(name, "<" + std::string(name) + ">");
     }
     error.details.emplace_back("refusal", "needs|<step>|<what>");
