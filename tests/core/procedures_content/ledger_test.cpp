@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <set>
 #include <utility>
 
@@ -44,6 +45,7 @@ bool mayMove(std::optional<LedgerState> from, LedgerState to) {
 class Ledger {
  public:
   void follow(const WalkedStep& walked) {
+    if (walked.step->optional && alreadySo(walked)) return;
     for (const auto& effect : walked.step->ledger) {
       if (!procedures::holds(effect.when, walked.facts, walked.side)) continue;
       move(walked, effect.item, effect.to).type = effect.type;
@@ -65,6 +67,15 @@ class Ledger {
   const std::vector<std::string>& impossible() const { return m_impossible; }
 
  private:
+  /// An optional step whose work is done already is left out ("cap off, if it is on").
+  bool alreadySo(const WalkedStep& walked) const {
+    const auto& effects = walked.step->ledger;
+    return !effects.empty() && std::all_of(effects.begin(), effects.end(), [&](const auto& e) {
+      const auto found = m_items.find({e.item, walked.side});
+      return found != m_items.end() && found->second.state == e.to;
+    });
+  }
+
   using Key = std::pair<std::string, std::optional<Side>>;
 
   Item& item(const WalkedStep& walked, const std::string& name) {
@@ -160,6 +171,12 @@ TEST(Ledger, ClosesWithFurtherPacksWhileApart) {
 TEST(Ledger, ClosesWithBearingsRenewed) {
   expectClosed(insertedAfter(runsOfPlan("swivel-preload"), "cap-off-and-pack",
                              {{"renew-swivel-bearings", "first"}}));
+}
+
+TEST(Ledger, ClosesWhenWearIsFoundWhileFitting) {
+  expectClosed(
+      insertedAfter(runsOfPlan("swivel-preload"), "fit-shims-and-pull",
+                    {{"renew-swivel-bearings", "first"}, {"fit-shims-and-pull", "later"}}));
 }
 
 TEST(Ledger, ClosesOverARoundAfterTheRoadTest) {
