@@ -5,9 +5,7 @@
 #include <array>
 #include <string_view>
 
-#ifdef SW_WITH_PHRASING
-#include "phrasing/sentence.h"
-#endif
+#include "phrasing/error_sentence.h"
 
 namespace sw::app {
 
@@ -37,6 +35,8 @@ constexpr std::array kPatterns{
     Pattern{"cli.cannot_read", "{text} cannot be read"},
     Pattern{"cli.no_resources", "the program's data files were not found; looked in: {looked}"},
     Pattern{"cli.one_of_these", "choose one of: {choices}"},
+    Pattern{"units.not_a_number", "\"{text}\" is not {expected}; write e.g. \"{example}\""},
+    Pattern{"units.wrong_kind", "\"{text}\" is not {expected}; write e.g. \"{example}\""},
     Pattern{"compute.unknown_name", "\"{text}\" is not a calculation; there are: {choices}"},
     Pattern{"compute.out_of_range", "{text} is out of range; it must be {range}"},
     Pattern{"compute.not_a_quantity",
@@ -45,6 +45,13 @@ constexpr std::array kPatterns{
 };
 
 constexpr std::size_t kLongestEcho = 60;
+
+/// "a force", "an angle".
+std::string withArticle(std::string kind) {
+  std::replace(kind.begin(), kind.end(), '_', ' ');
+  const bool vowel = !kind.empty() && std::string_view("aeiou").find(kind[0]) != std::string::npos;
+  return (vowel ? "an " : "a ") + kind;
+}
 
 /// What was typed, short enough for a line. Cut between characters, not inside one.
 std::string clipped(std::string text) {
@@ -55,6 +62,12 @@ std::string clipped(std::string text) {
   return text + "...";
 }
 
+std::string detailText(const Error& error, std::string_view name) {
+  const std::string value = error.detail(name);
+  if (name == "text") return clipped(value);
+  return name == "expected" ? withArticle(value) : value;
+}
+
 std::string filled(std::string_view pattern, const Error& error) {
   std::string text;
   while (!pattern.empty()) {
@@ -63,30 +76,19 @@ std::string filled(std::string_view pattern, const Error& error) {
     if (open == std::string_view::npos) break;
     const auto close = pattern.find('}', open);
     const auto name = pattern.substr(open + 1, close - open - 1);
-    text += name == "text" ? clipped(error.detail(name)) : error.detail(name);
+    text += detailText(error, name);
     pattern.remove_prefix(close + 1);
   }
   return text;
 }
-
-#ifdef SW_WITH_PHRASING
-std::string phrased(const Error& error) {
-  return phrasing::sentence(error.about({})).toStdString();
-}
-#else
-std::string phrased(const Error& error) {
-  std::string text = std::string(word(error.code)) + " (" + error.key + ")";
-  for (const auto& [name, value] : error.details) text += " " + name + "=" + clipped(value);
-  return text;
-}
-#endif
 
 }  // namespace
 
 std::string errorSentence(const Error& error) {
   const auto found = std::find_if(kPatterns.begin(), kPatterns.end(),
                                   [&](const Pattern& row) { return row.key == error.key; });
-  return found == kPatterns.end() ? phrased(error) : filled(found->text, error);
+  return found == kPatterns.end() ? phrasing::sentence(error.about({})).toStdString()
+                                  : filled(found->text, error);
 }
 
 }  // namespace sw::app

@@ -8,7 +8,7 @@
 namespace sw::app {
 
 /// The sentence of an error, without its field. Those of arguments and of the command line's inputs
-/// are made here, all others in phrasing.
+/// are made here, where text is shown between plain quotes; all others in phrasing.
 [[nodiscard]] std::string errorSentence(const Error& error);
 
 }  // namespace sw::app

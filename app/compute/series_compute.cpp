@@ -7,6 +7,7 @@
 #include "compute/output.h"
 #include "compute/series_texts.h"
 #include "measure/evaluation.h"
+#include "phrasing/verdict_phrase.h"
 #include "units/format.h"
 
 namespace sw::compute {
@@ -157,7 +158,9 @@ Json resultJson(const SeriesOutcome& outcome, QuantityKind kind) {
   result["consistency"] = word(outcome.consistency);
   result["advice"] = Json::array();
   for (const Advice& advice : outcome.advice) {
-    result["advice"].push_back({{"code", word(advice.code)}, {"text", adviceText(advice, kind)}});
+    result["advice"].push_back(
+        {{"code", word(advice.code)},
+         {"text", phrasing::advicePhrase(advice, defaultUnit(kind)).toStdString()}});
   }
   return result;
 }

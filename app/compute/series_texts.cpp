@@ -14,34 +14,7 @@ std::string shown(double si, QuantityKind kind) {
   return displayText(si, defaultUnit(kind));
 }
 
-std::string readingsText(int count) {
-  return std::to_string(count) + (count == 1 ? " more reading" : " more readings");
-}
-
 }  // namespace
-
-std::string adviceText(const Advice& advice, QuantityKind kind) {
-  switch (advice.code) {
-    case AdviceCode::MoreReadings:
-      return advice.readings ? "Take " + readingsText(*advice.readings) + "."
-                             : "Take more readings.";
-    case AdviceCode::FinerInstrument:
-      return advice.graduation ? "Use an instrument that reads to " +
-                                     shown(*advice.graduation, kind) + " or finer."
-                               : "Use a finer instrument.";
-    case AdviceCode::MoreCannotHelp:
-      return "More readings cannot help.";
-    case AdviceCode::CheckInstrument:
-      return "Check the instrument against a known mass or gauge.";
-    case AdviceCode::RepeatInconsistent:
-      return "The readings do not agree: find out why and repeat them.";
-    case AdviceCode::OutOfRange:
-      return "A reading lies outside the instrument's range.";
-    case AdviceCode::Settled:
-      return "The question is settled; no more readings are needed.";
-  }
-  return {};
-}
 
 std::vector<Note> seriesNotes(const SeriesInput& input, const SeriesOutcome& outcome) {
   std::vector<Note> notes;

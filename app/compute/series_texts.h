@@ -9,8 +9,6 @@
 
 namespace sw::compute {
 
-[[nodiscard]] std::string adviceText(const Advice& advice, QuantityKind kind);
-
 /// What the fields of the result do not say. Codes: so_far, extended, scatter_unknown,
 /// instrument_error_unknown, own_check_used, outlier, drift.
 [[nodiscard]] std::vector<Note> seriesNotes(const SeriesInput& input, const SeriesOutcome& outcome);

@@ -37,7 +37,7 @@ TEST(Binary, BadInputEndsWithTwoAndWritesNothing) {
 TEST(Binary, AFullDiskEndsWithFour) {
   const ChildRun run = runChild(SW_PROGRAM, {{"compute", "convert"}, kInput, {}, "/dev/full"});
   EXPECT_EQ(run.exitCode, 4);
-  EXPECT_EQ(run.err, "swivelwright compute: the output cannot be written\n");
+  EXPECT_EQ(run.err, "swivelwright compute convert: the output cannot be written\n");
 }
 
 TEST(Binary, StreamsUntilTheInputEnds) {

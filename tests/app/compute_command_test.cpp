@@ -33,6 +33,13 @@ TEST(ComputeCommand, ErrorsAreOneLineOnStandardErrorAndNothingElse) {
             "swivelwright compute convert: /to: \"parsec\" is not a unit; write e.g. \"lbf ft\"\n");
 }
 
+TEST(ComputeCommand, AWordInPlaceOfAQuantityIsShownWithAGoodOne) {
+  const ProgramRun run = runProgram({"compute", "series"}, R"({"readings": ["1 N", 2, "abc"]})");
+  EXPECT_EQ(run.err,
+            "swivelwright compute series: /readings/2: \"abc\" is not a force; write e.g. "
+            "\"18.5 N\"\n");
+}
+
 TEST(ComputeCommand, AnUnknownNameIsNamed) {
   const ProgramRun run = runProgram({"compute", "serie", "--errors", "json"}, "{}");
   EXPECT_EQ(run.exitCode, 2);

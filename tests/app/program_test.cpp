@@ -22,13 +22,13 @@ int echo(CommandContext& context) {
 
 constexpr std::array kOptions{OptionSpec{"fail", "", "end with an error"}};
 
-struct Run {
+struct EchoRun {
   int exitCode = -1;
   std::string out;
   std::string err;
 };
 
-Run runEcho(const std::vector<std::string>& arguments, bool deaf = false) {
+EchoRun runEcho(const std::vector<std::string>& arguments, bool deaf = false) {
   const std::array table{Command{.name = "echo",
                                  .summary = "say it",
                                  .usage = "echo [--fail]",
@@ -45,13 +45,13 @@ Run runEcho(const std::vector<std::string>& arguments, bool deaf = false) {
 }
 
 TEST(Program, HandsOnTheCommandsOwnNumber) {
-  const Run run = runEcho({"echo"});
+  const EchoRun run = runEcho({"echo"});
   EXPECT_EQ(run.exitCode, 1);
   EXPECT_EQ(run.out, "1970-01-01T00:00:01.000+00:00 0\n");
 }
 
 TEST(Program, TimeAndSeedAreWhatWasAsked) {
-  const Run run =
+  const EchoRun run =
       runEcho({"--seed", "18446744073709551615", "echo", "--now", "2031-04-05T10:20:30+02:00"});
   EXPECT_EQ(run.out, "2031-04-05T10:20:30.000+02:00 18446744073709551615\n");
 }
@@ -62,7 +62,7 @@ TEST(Program, BadTimeSeedAndErrorsAreUsage) {
   EXPECT_EQ(runEcho({"echo", "--seed", "1.5"}).exitCode, 2);
   EXPECT_EQ(runEcho({"echo", "--seed", "18446744073709551616"}).exitCode, 2);
   EXPECT_EQ(runEcho({"echo", "--errors", "xml"}).exitCode, 2);
-  const Run run = runEcho({"echo", "--seed", "many"});
+  const EchoRun run = runEcho({"echo", "--seed", "many"});
   EXPECT_EQ(run.out, "");
   EXPECT_EQ(run.err, "swivelwright echo: --seed: \"many\" is not a whole number; write e.g. 7\n");
 }
@@ -72,7 +72,7 @@ TEST(Program, UsageErrorsAreJsonWhereThatWasAskedForAnywhere) {
        {std::vector<std::string>{"echo", "--wrong", "--errors", "json"},
         std::vector<std::string>{"--errors=json", "nothing"},
         std::vector<std::string>{"--errors", "json"}}) {
-    const Run run = runEcho(arguments);
+    const EchoRun run = runEcho(arguments);
     EXPECT_EQ(run.exitCode, 2);
     EXPECT_EQ(run.out, "");
     EXPECT_TRUE(run.err.starts_with("{\"error\":{\"code\":")) << run.err;
@@ -80,7 +80,7 @@ TEST(Program, UsageErrorsAreJsonWhereThatWasAskedForAnywhere) {
 }
 
 TEST(Program, AnUnknownCommandIsUsage) {
-  const Run run = runEcho({"sing"});
+  const EchoRun run = runEcho({"sing"});
   EXPECT_EQ(run.exitCode, 2);
   EXPECT_TRUE(run.err.starts_with("swivelwright: \"sing\" is not a command")) << run.err;
   EXPECT_EQ(runEcho({}).exitCode, 2);
