@@ -7,7 +7,8 @@ namespace sw::app {
 
 std::span<const Command> commands() {
   static const std::array kTable{
-      computeCommand(),
+      demoCommand(),   jobCommand(),     checkBookCommand(),
+      backupCommand(), restoreCommand(), computeCommand(),
   };
   return kTable;
 }

@@ -12,6 +12,11 @@ namespace sw::app {
 
 [[nodiscard]] std::span<const Command> commands();
 
+[[nodiscard]] Command backupCommand();
+[[nodiscard]] Command checkBookCommand();
 [[nodiscard]] Command computeCommand();
+[[nodiscard]] Command demoCommand();
+[[nodiscard]] Command jobCommand();
+[[nodiscard]] Command restoreCommand();
 
 }  // namespace sw::app

@@ -48,7 +48,7 @@ Result<void> Context::refresh() {
     }
     return std::shared_ptr<const procedures::Procedure>{};
   };
-  auto state = deriveJob(std::move(entries), *m.shop, lookup, m.now);
+  auto state = deriveJob(std::move(entries), *m.shop, lookup, m.doneAt);
   if (!state) return failAs(state);
   m_state = std::move(*state);
   return {};

@@ -30,7 +30,7 @@ Result<void> timerElapsed(const Context& context, std::size_t step) {
     return fail(ErrorCode::Refused, "workshop.timer_not_started", "step",
                 {{"step", job.stepName(step)}});
   }
-  const auto elapsed = context.now().utcMilliseconds - timer->startedAt.utcMilliseconds;
+  const auto elapsed = context.doneAt().utcMilliseconds - timer->startedAt.utcMilliseconds;
   const double left = timer->minutes - static_cast<double>(elapsed) / 60000.0;
   if (left <= 0) return {};
   return fail(ErrorCode::Refused, "workshop.timer_running", "step",
