@@ -206,6 +206,17 @@ Result<std::unique_ptr<Connection>> connectForReading(const std::string& file, c
   return connect(file, Access::ReadOnly, vfs);
 }
 
+Result<std::unique_ptr<Connection>> connectForChecking(const std::string& file, const Clock& clock,
+                                                       const std::string& vfs) {
+  if (!requireWritable(file)) return connectForReading(file, clock, vfs);
+  auto connection = connect(file, Access::ReadWrite, vfs);
+  if (!connection) return connection;
+  const std::vector<Setting> readOnly{
+      {"query_only", "PRAGMA query_only = ON", "PRAGMA query_only", "1"}};
+  if (const auto set = applySettings(**connection, readOnly); !set) return failAs(set);
+  return connection;
+}
+
 Result<OpenedBook> openBookFile(const std::string& path, OpenMode mode, const Clock& clock,
                                 const BookOptions& options) {
   const std::string file = resolved(path);

@@ -36,4 +36,10 @@ struct OpenedBook {
                                                                     const Clock& clock,
                                                                     const std::string& vfs);
 
+/// The same for looking at everything: read-write where the file allows it, with query_only on,
+/// because SQLite forgets CHECK constraints on a read-only connection, and integrity_check with it.
+[[nodiscard]] Result<std::unique_ptr<Connection>> connectForChecking(const std::string& file,
+                                                                     const Clock& clock,
+                                                                     const std::string& vfs);
+
 }  // namespace sw::store

@@ -184,7 +184,7 @@ Result<CheckReport> lookAtFile(const std::string& path, const Clock& clock,
   if (!registration && registration.error().code != ErrorCode::BookDamaged) {
     return failAs(registration);
   }
-  const auto connection = connectForReading(file, clock, options.vfs);
+  const auto connection = connectForChecking(file, clock, options.vfs);
   if (connection) return look(**connection, options);
   if (connection.error().code != ErrorCode::BookDamaged) return failAs(connection);
   CheckReport report;

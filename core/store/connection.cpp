@@ -7,6 +7,7 @@
 #include <QtSql/QSqlDatabase>
 #include <QtSql/QSqlDriver>
 #include <QtSql/QSqlError>
+#include <QtSql/QSqlQuery>
 #include <atomic>
 #include <cmath>
 #include <utility>
@@ -45,10 +46,14 @@ std::string uriOf(const std::string& path, Access access, const std::string& vfs
   return uri;
 }
 
-QString nextName() {
+std::string nextName() {
   // Qt names connections in one table of the process, so the names come from one counter.
   static std::atomic<unsigned> counter{0};
-  return QStringLiteral("swivelwright-book-") + QString::number(++counter);
+  return "swivelwright-book-" + std::to_string(++counter);
+}
+
+QSqlDatabase databaseOf(const std::string& name) {
+  return QSqlDatabase::database(QString::fromStdString(name), false);
 }
 
 Error constraintError(int code, const std::string& text) {
@@ -168,12 +173,13 @@ std::string Query::bytes(int column) const {
   return m_query->value(column).toByteArray().toStdString();
 }
 
-Connection::Connection(QString name) : m_name(std::move(name)) {}
+Connection::Connection(std::string name) : m_name(std::move(name)) {}
 
 Result<std::unique_ptr<Connection>> Connection::open(const std::string& path, Access access,
                                                      const std::string& vfs) {
   std::unique_ptr<Connection> self(new Connection(nextName()));
-  QSqlDatabase database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), self->m_name);
+  QSqlDatabase database =
+      QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), QString::fromStdString(self->m_name));
   if (!database.isValid()) return fail(ErrorCode::Internal, "store.no_driver");
   // 250 ms: longer than any commit of another program, too short to be felt as a frozen window.
   QString options = QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=250");
@@ -193,16 +199,16 @@ Result<std::unique_ptr<Connection>> Connection::open(const std::string& path, Ac
 Connection::~Connection() {
   m_prepared.clear();
   {
-    QSqlDatabase database = QSqlDatabase::database(m_name, false);
+    QSqlDatabase database = databaseOf(m_name);
     if (database.isValid()) database.close();
   }
-  QSqlDatabase::removeDatabase(m_name);
+  QSqlDatabase::removeDatabase(QString::fromStdString(m_name));
 }
 
 Result<Query> Connection::query(const Sql& sql) {
   const auto found = m_prepared.find(sql.text());
   if (found != m_prepared.end()) return Query(*found->second);
-  auto statement = std::make_unique<QSqlQuery>(QSqlDatabase::database(m_name, false));
+  auto statement = std::make_unique<QSqlQuery>(databaseOf(m_name));
   statement->setForwardOnly(true);
   if (!statement->prepare(QString::fromStdString(sql.text()))) {
     return tl::make_unexpected(errorOf(statement->lastError()));
@@ -212,7 +218,7 @@ Result<Query> Connection::query(const Sql& sql) {
 }
 
 Result<void> Connection::runSchema(const std::string& sql) {
-  QSqlQuery statement(QSqlDatabase::database(m_name, false));
+  QSqlQuery statement(databaseOf(m_name));
   if (!statement.exec(QString::fromStdString(sql))) {
     return tl::make_unexpected(errorOf(statement.lastError()));
   }
@@ -224,7 +230,7 @@ Result<void> Connection::run(SqlLiteral sql) {
 }
 
 Result<std::string> Connection::schemaValue(const std::string& sql) {
-  QSqlQuery statement(QSqlDatabase::database(m_name, false));
+  QSqlQuery statement(databaseOf(m_name));
   statement.setForwardOnly(true);
   if (!statement.exec(QString::fromStdString(sql))) {
     return tl::make_unexpected(errorOf(statement.lastError()));

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QtSql/QSqlQuery>
 #include <cstdint>
 #include <map>
 #include <memory>
@@ -13,7 +12,8 @@
 #include "store/sql.h"
 
 struct sqlite3;
-class QSqlError;
+class QSqlQuery;
+class QVariant;
 
 // The one door to Qt Sql: a connection with prepared statements that are kept, and one use of such
 // a statement. Every value goes through bind(); SQL text comes from sql.h.
@@ -38,7 +38,8 @@ class Query {
   Query& operator=(const Query&) = delete;
   ~Query();
 
-  /// Binds the next parameter. Text must be UTF-8 without NUL, numbers finite: else run() fails
+  /// Binds the next parameter. Text must be UTF-8 without NUL and without a leading byte order
+  /// mark (Qt and SQLite take it away), numbers finite: else run() fails
   /// with InvalidInput "store.bad_text" or "store.not_finite".
   void bind(std::int64_t value);
   void bind(double value);
@@ -91,11 +92,11 @@ class Connection {
   [[nodiscard]] sqlite3* handle() const { return m_handle; }
 
  private:
-  explicit Connection(QString name);
+  explicit Connection(std::string name);
 
-  QString m_name;
+  std::string m_name;
   sqlite3* m_handle = nullptr;
-  std::map<std::string, std::unique_ptr<QSqlQuery>, std::less<>> m_prepared;
+  std::map<std::string, std::unique_ptr<QSqlQuery>> m_prepared;
 };
 
 /// BEGIN IMMEDIATE ... COMMIT; rolls back at the end unless committed.
