@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "report/lists.h"
+
+#include <algorithm>
+#include <set>
+
+#include "report/quantity_text.h"
+
+namespace sw::report {
+
+namespace {
+
+using model::Json;
+using TextRow = std::vector<std::string>;
+
+/// Characters, not bytes.
+std::size_t widthOf(const std::string& text) {
+  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
+    return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
+  }));
+}
+
+std::string onOneLine(std::string text) {
+  std::replace_if(
+      text.begin(), text.end(), [](unsigned char c) { return c < 0x20 || c == 0x7F; }, ' ');
+  return text;
+}
+
+std::string tableText(std::vector<TextRow> rows) {
+  std::vector<std::size_t> widths(rows.front().size(), 0);
+  for (TextRow& row : rows) {
+    for (std::size_t i = 0; i < row.size(); ++i) {
+      row[i] = onOneLine(row[i]);
+      widths[i] = std::max(widths[i], widthOf(row[i]));
+    }
+  }
+  std::string text;
+  for (const TextRow& row : rows) {
+    std::string line;
+    for (std::size_t i = 0; i < row.size(); ++i) {
+      line += row[i];
+      if (i + 1 < row.size()) line.append(widths[i] - widthOf(row[i]) + 2, ' ');
+    }
+    const auto end = line.find_last_not_of(' ');
+    line.resize(end == std::string::npos ? 0 : end + 1);
+    text += line + "\n";
+  }
+  return text;
+}
+
+std::string dayText(const std::optional<Timestamp>& time) {
+  return time ? toIso(localDate(*time)) : "";
+}
+
+void put(Json& json, const char* key, const std::string& text) {
+  if (!text.empty()) json[key] = text;
+}
+
+std::string stateOf(const model::RecheckDue& due, const Date& today) {
+  if (!due.on) return "by odometer";
+  return *due.on < today ? "overdue" : "coming";
+}
+
+}  // namespace
+
+std::vector<VehicleRow> vehicleRows(const workshop::ShopState& shop,
+                                    std::span<const store::JobSummary> jobs) {
+  std::vector<VehicleRow> rows;
+  for (const auto* vehicle : shop.vehicles()) {
+    const model::Vehicle& fact = vehicle->fact;
+    VehicleRow row{fact.vehicle, fact.registration, fact.makeModel, fact.vin, fact.owner, 0, 0, {}};
+    for (const store::JobSummary& job : jobs) {
+      if (job.vehicle != fact.vehicle) continue;
+      ++row.jobs;
+      if (!job.closedAt) ++row.openJobs;
+      row.lastOpened = std::max(row.lastOpened, std::optional(job.openedAt));
+    }
+    rows.push_back(std::move(row));
+  }
+  return rows;
+}
+
+JobRow closedJobRow(const store::JobSummary& summary, const model::Vehicle* vehicle) {
+  JobRow row;
+  row.job = summary.job;
+  if (vehicle != nullptr) row.registration = vehicle->registration;
+  row.openedAt = summary.openedAt;
+  row.closedAt = summary.closedAt;
+  row.state = summary.outcome ? std::string(wordOf(*summary.outcome)) : "open";
+  return row;
+}
+
+JobRow openJobRow(const workshop::JobState& job) {
+  JobRow row;
+  row.job = job.job;
+  row.registration = job.vehicle.fact.registration;
+  row.openedAt = job.openedAt;
+  row.closedAt = job.closedAt;
+  row.state = job.closed ? std::string(wordOf(job.closed->outcome)) : "open";
+  const auto resume = workshop::resumePoint(job);
+  if (!job.closed && resume.step) {
+    const auto& view = job.steps[*resume.step];
+    row.step = job.runs[view.run].procedure->title + ": " + view.step->title;
+    if (view.side) row.step += " (" + std::string(wordOf(*view.side)) + ")";
+  }
+  return row;
+}
+
+std::vector<DueRow> dueRows(std::span<const model::Entry> entries, model::JobId job,
+                            const std::string& registration, const Date& today) {
+  std::set<std::int64_t> replaced;
+  for (const model::Entry& entry : entries) {
+    if (entry.replaces) replaced.insert(entry.replaces->value);
+  }
+  std::vector<DueRow> rows;
+  for (const model::Entry& entry : entries) {
+    const auto* due = model::as<model::RecheckDue>(entry);
+    if (due == nullptr || replaced.contains(entry.id.value)) continue;
+    rows.push_back({registration, job, due->what, due->on, due->atOdometer, stateOf(*due, today)});
+  }
+  return rows;
+}
+
+void sortByDate(std::vector<DueRow>& rows) {
+  std::stable_sort(rows.begin(), rows.end(), [](const DueRow& a, const DueRow& b) {
+    if (a.on && b.on) return *a.on < *b.on;
+    return a.on.has_value() && !b.on.has_value();
+  });
+}
+
+Json toJson(std::span<const VehicleRow> rows) {
+  Json list = Json::array();
+  for (const VehicleRow& row : rows) {
+    Json json = Json::object();
+    json["vehicle"] = row.vehicle.value;
+    json["registration"] = row.registration;
+    put(json, "make_model", row.makeModel);
+    put(json, "vin", row.vin);
+    put(json, "owner", row.owner);
+    json["jobs"] = row.jobs;
+    json["open_jobs"] = row.openJobs;
+    if (row.lastOpened) json["last_opened"] = toIso(*row.lastOpened);
+    list.push_back(std::move(json));
+  }
+  return list;
+}
+
+Json toJson(std::span<const JobRow> rows) {
+  Json list = Json::array();
+  for (const JobRow& row : rows) {
+    Json json = Json::object();
+    json["job"] = row.job.value;
+    json["registration"] = row.registration;
+    json["opened_at"] = toIso(row.openedAt);
+    if (row.closedAt) json["closed_at"] = toIso(*row.closedAt);
+    json["state"] = row.state;
+    put(json, "step", row.step);
+    list.push_back(std::move(json));
+  }
+  return list;
+}
+
+Json toJson(std::span<const DueRow> rows) {
+  Json list = Json::array();
+  for (const DueRow& row : rows) {
+    Json json = Json::object();
+    json["registration"] = row.registration;
+    json["job"] = row.job.value;
+    json["what"] = row.what;
+    if (row.on) json["on"] = toIso(*row.on);
+    if (row.atOdometer) json["at_odometer"] = row.atOdometer->text();
+    json["state"] = row.state;
+    list.push_back(std::move(json));
+  }
+  return list;
+}
+
+std::string toText(std::span<const VehicleRow> rows) {
+  std::vector<TextRow> table{
+      {"Registration", "Make and model", "Owner", "Jobs", "Open", "Last job"}};
+  for (const VehicleRow& row : rows) {
+    table.push_back({row.registration, row.makeModel, row.owner, std::to_string(row.jobs),
+                     std::to_string(row.openJobs), dayText(row.lastOpened)});
+  }
+  return tableText(std::move(table));
+}
+
+std::string toText(std::span<const JobRow> rows) {
+  std::vector<TextRow> table{{"Job", "Registration", "Opened", "Closed", "State", "Goes on at"}};
+  for (const JobRow& row : rows) {
+    std::string state = row.state;
+    std::replace(state.begin(), state.end(), '_', ' ');
+    table.push_back({std::to_string(row.job.value), row.registration, dayText(row.openedAt),
+                     dayText(row.closedAt), state, row.step});
+  }
+  return tableText(std::move(table));
+}
+
+std::string toText(std::span<const DueRow> rows) {
+  std::vector<TextRow> table{{"Registration", "Job", "Recheck", "On", "At", "State"}};
+  for (const DueRow& row : rows) {
+    table.push_back({row.registration, std::to_string(row.job.value), row.what,
+                     row.on ? toIso(*row.on) : "", row.atOdometer ? row.atOdometer->text() : "",
+                     row.state});
+  }
+  return tableText(std::move(table));
+}
+
+}  // namespace sw::report
