@@ -27,6 +27,19 @@ std::int64_t minuteOfDay(const Timestamp& time) {
   return ((local % 1440) + 1440) % 1440;
 }
 
+bool undecidedButMorePullsHelp(const workshop::Outcome& outcome) {
+  bool undecided = false;
+  bool more = false;
+  for (const auto& event : outcome.events) {
+    if (event.key != "verdict") continue;
+    for (const auto& [name, value] : event.values) {
+      undecided = undecided || (name == "verdict" && value == "undecided");
+      more = more || (name == "advice" && value == "more_readings");
+    }
+  }
+  return undecided && more;
+}
+
 }  // namespace
 
 /// Everything one step asks for, sent command by command.
@@ -127,9 +140,13 @@ class Mechanic::StepWork {
   }
 
   Result<void> waitOut() {
+    const bool running = std::any_of(
+        m_state.timers.begin(), m_state.timers.end(),
+        [&](const workshop::TimerView& timer) { return timer.step == m_index; });
+    if (running) return send(workshop::DoStep{});
     if (auto started = send(workshop::StartTimer{}); !started) return started;
     m_mechanic.passMinutes(*m_definition.waitMinutes + 1);
-    return send(workshop::DoStep{});
+    return {};
   }
 
   [[nodiscard]] const Hub& hub() const {
@@ -249,7 +266,18 @@ class Mechanic::StepWork {
       take.readings += shown(oneReadingSi(spec) + (force ? extra : 0.0), instrument->fact) + " ";
     }
     take.readings.pop_back();
-    return send(take);
+    if (auto taken = send(take); !taken) return taken;
+    return pullOn(std::move(take), instrument->fact);
+  }
+
+  /// Undecided: pulls again, one by one, as long as the program says that more pulls would decide.
+  Result<void> pullOn(workshop::TakeReadings take, const model::Instrument& instrument) {
+    constexpr int kMostExtraPulls = 7;
+    for (int extra = 0; extra < kMostExtraPulls && m_mechanic.m_morePullsAsked; ++extra) {
+      take.readings = shown(oneReadingSi(*m_definition.measure), instrument);
+      if (auto taken = send(take); !taken) return taken;
+    }
+    return {};
   }
 
   Result<void> torque() {
@@ -301,7 +329,10 @@ Mechanic::Mechanic(workshop::Workshop& shop, ManualClock& clock, std::string ini
 
 Result<workshop::Outcome> Mechanic::send(workshop::Command command) {
   command.by = m_initials;
-  return m_shop.perform(command);
+  if (m_listener) m_listener(command);
+  auto outcome = m_shop.perform(command);
+  m_morePullsAsked = outcome && undecidedButMorePullsHelp(*outcome);
+  return outcome;
 }
 
 Result<workshop::Outcome> Mechanic::send(model::JobId job, workshop::Action action) {
@@ -331,7 +362,9 @@ double Mechanic::nextNormal() {
 
 Result<void> Mechanic::doOne(model::JobId job, const Situation& situation, const JobState& state,
                              std::size_t step) {
+  const Date day = localDate(m_clock.now());
   passMinutes(std::max(1.0, state.steps[step].step->minutes));
+  if (localDate(m_clock.now()) != day) return {};  // a new day asks the support first
   return StepWork(*this, job, situation, state, step).run();
 }
 

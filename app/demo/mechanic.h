@@ -44,6 +44,10 @@ class Mechanic {
   /// `clock` is moved on; `initials` name a person of the shop.
   Mechanic(workshop::Workshop& shop, ManualClock& clock, std::string initials, std::uint64_t seed);
 
+  /// Is told every command before it is sent (to write a script of the job).
+  using Listener = std::function<void(const workshop::Command&)>;
+  void setListener(Listener listener) { m_listener = std::move(listener); }
+
   /// Does steps in working order until nothing is left or `stop` says so (asked before each step).
   using Stop = std::function<bool(const workshop::JobState&, std::size_t step)>;
   [[nodiscard]] Result<void> work(model::JobId job, const Situation& situation,
@@ -65,6 +69,8 @@ class Mechanic {
   std::string m_initials;
   std::uint64_t m_random;
   int m_drives = 0;
+  bool m_morePullsAsked = false;   ///< by the answer to the last command
+  Listener m_listener;
 };
 
 }  // namespace sw::app::demo

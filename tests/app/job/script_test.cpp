@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The program as a process: job scripts, answers, exit codes, demonstration book.
+#include <gtest/gtest.h>
+#include <sys/wait.h>
+
+#include <array>
+#include <filesystem>
+#include <fstream>
+
+#include "model/entry_json.h"
+#include "shop_fixture.h"
+
+namespace sw::test {
+namespace {
+
+struct Run {
+  int exit = -1;
+  std::string out;
+};
+
+/// Runs the program through the shell; what it writes to standard error comes too.
+Run program(const std::string& arguments) {
+  const std::string command = std::string("'") + SW_PROGRAM + "' " + arguments + " 2>&1";
+  Run run;
+  FILE* pipe = popen(command.c_str(), "r");
+  EXPECT_NE(pipe, nullptr);
+  std::array<char, 4096> buffer{};
+  for (std::size_t size = 0; (size = fread(buffer.data(), 1, buffer.size(), pipe)) > 0;) {
+    run.out.append(buffer.data(), size);
+  }
+  const int status = pclose(pipe);
+  run.exit = WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+  return run;
+}
+
+class JobProgram : public testing::Test {
+ protected:
+  std::string in(const std::string& name) {
+    return folder.filePath(QString::fromStdString(name)).toStdString();
+  }
+  std::string script(const std::string& text) {
+    const std::string path = in("script.jsonl");
+    std::ofstream(path) << text;
+    return path;
+  }
+  QTemporaryDir folder;
+};
+
+std::string bytesOf(const std::string& path) {
+  std::ifstream in(path, std::ios::binary);
+  return {std::istreambuf_iterator<char>(in), {}};
+}
+
+TEST_F(JobProgram, AnswersEachLineAndRemembersWhoAndWhichJob) {
+  const auto path = script(
+      R"({"id":"a","do":"set_person","initials":"KL","name":"Kaya Lindner"})"
+      "\n"
+      R"({"id":"b","do":"open_job","by":"KL","registration":"AB 12"})"
+      "\n"
+      R"({"id":"c","do":"note","text":"hello"})"
+      "\n");
+  const auto run =
+      program("job --book '" + in("new book.swbook") + "' --create --script '" + path + "'");
+  EXPECT_EQ(run.exit, 0) << run.out;
+  EXPECT_NE(run.out.find(R"({"id":"a","entry":1)"), std::string::npos) << run.out;
+  EXPECT_NE(run.out.find(R"("id":"c","entry":4)"), std::string::npos) << run.out;
+}
+
+TEST_F(JobProgram, ABadLineIsAnsweredAndTheNextOneStillTaken) {
+  const auto path = script(
+      "this is not JSON\n"
+      R"({"id":"x","do":"open_job","registration":"AB 12","odo":"1"})"
+      "\n"
+      R"({"id":"y","do":"open_job","registration":"AB 12"})"
+      "\n");
+  const auto run =
+      program("job --book '" + in("book.swbook") + "' --create --script '" + path + "'");
+  EXPECT_EQ(run.exit, 2) << run.out;
+  EXPECT_NE(run.out.find("unknown_field"), std::string::npos) << run.out;
+  EXPECT_NE(run.out.find(R"("id":"y","entry":1)"), std::string::npos) << run.out;
+}
+
+TEST_F(JobProgram, AMissingBookIsNamedAndNotMade) {
+  const auto path = script("\n");
+  const auto run = program("job --book '" + in("none.swbook") + "' --script '" + path + "'");
+  EXPECT_EQ(run.exit, 3) << run.out;
+  EXPECT_FALSE(std::filesystem::exists(in("none.swbook")));
+}
+
+TEST_F(JobProgram, ADryRunWritesNothing) {
+  const auto path = script(R"({"do":"open_job","registration":"AB 12"})" "\n");
+  const std::string book = in("book.swbook");
+  ASSERT_EQ(program("job --book '" + book + "' --create --script '" + path + "'").exit, 0);
+  const std::string before = bytesOf(book);
+  const auto run = program("job --book '" + book + "' --dry-run --script '" + path + "'");
+  EXPECT_EQ(run.exit, 0) << run.out;
+  EXPECT_NE(run.out.find(R"("job":2)"), std::string::npos) << run.out;
+  EXPECT_EQ(bytesOf(book), before);
+}
+
+TEST_F(JobProgram, TheFirstOpeningOfADayLeavesACopyThatRestores) {
+  const auto path = script(R"({"do":"open_job","registration":"AB 12"})" "\n");
+  const std::string book = in("book.swbook");
+  ASSERT_EQ(program("job --book '" + book + "' --create --script '" + path + "'").exit, 0);
+  std::size_t copies = 0;
+  for (const auto& file : std::filesystem::directory_iterator(in("book-copies"))) {
+    copies += file.path().extension() == ".swbook" ? 1U : 0U;
+  }
+  EXPECT_EQ(copies, 1U);
+  const auto saved = program("backup --book '" + book + "' --to '" + in("") + "'");
+  ASSERT_EQ(saved.exit, 0) << saved.out;
+  const std::string copy = saved.out.substr(0, saved.out.find('\n'));
+  EXPECT_EQ(program("restore '" + copy + "' --book '" + book + "'").exit, 2);
+  const auto restored = program("restore '" + copy + "' --book '" + in("again.swbook") + "'");
+  EXPECT_EQ(restored.exit, 0) << restored.out;
+  EXPECT_EQ(program("check-book '" + in("again.swbook") + "'").exit, 0);
+}
+
+TEST_F(JobProgram, TheDemonstrationIsTheSameEveryTime) {
+  const auto first = program("demo --book '" + in("a.swbook") + "'");
+  ASSERT_EQ(first.exit, 0) << first.out;
+  ASSERT_EQ(program("demo --book '" + in("b.swbook") + "'").exit, 0);
+  EXPECT_EQ(program("check-book '" + in("a.swbook") + "'").exit, 0);
+  auto one = store::Book::open(in("a.swbook"), store::OpenMode::ViewOnly, SystemClock{});
+  auto two = store::Book::open(in("b.swbook"), store::OpenMode::ViewOnly, SystemClock{});
+  ASSERT_TRUE(one && two);
+  const auto jobs = (*one)->jobs();
+  ASSERT_TRUE(jobs);
+  EXPECT_EQ(jobs->size(), 12U);
+  std::size_t open = 0;
+  for (const auto& job : *jobs) {
+    open += job.closedAt ? 0U : 1U;
+    const auto a = (*one)->jobEntries(job.job);
+    const auto b = (*two)->jobEntries(job.job);
+    ASSERT_TRUE(a && b);
+    ASSERT_EQ(a->size(), b->size());
+    for (std::size_t i = 0; i < a->size(); ++i) {
+      ASSERT_EQ(model::toJson((*a)[i]).dump(), model::toJson((*b)[i]).dump());
+    }
+  }
+  EXPECT_EQ(open, 3U);
+  EXPECT_EQ(program("demo --book '" + in("a.swbook") + "'").exit, 2) << "never touches a file";
+}
+
+TEST_F(JobProgram, EveryCommandIsDescribed) {
+  const auto run = program("job --describe");
+  EXPECT_EQ(run.exit, 0);
+  const auto json = model::parseJson(run.out);
+  ASSERT_TRUE(json);
+  EXPECT_EQ((*json)["commands"].size(), std::variant_size_v<workshop::Action>);
+}
+
+}  // namespace
+}  // namespace sw::test
