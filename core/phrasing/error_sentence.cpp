@@ -2,9 +2,9 @@
 #include "phrasing/error_sentence.h"
 
 #include <QtCore/QStringList>
-#include <algorithm>
 #include <array>
 
+#include "phrasing/key_values.h"
 #include "phrasing/names.h"
 #include "phrasing/sentence_tables.h"
 #include "units/unit.h"
@@ -20,9 +20,7 @@ std::array<std::span<const SentenceRow>, 5> allTables() {
 
 const Source* sourceOf(std::string_view key) {
   for (const auto table : allTables()) {
-    const auto found = std::find_if(table.begin(), table.end(),
-                                    [&](const SentenceRow& row) { return row.key == key; });
-    if (found != table.end()) return &found->source;
+    if (const Source* source = sourceIn(table, key)) return source;
   }
   return nullptr;
 }
@@ -63,11 +61,6 @@ QString otherSentence(const Error& error) {
     if (name == "code") return shown(std::string(word(error.code)));
     return name == "key" ? shown(error.key) : details.join(QStringLiteral(", "));
   });
-}
-
-QString withCapital(QString text) {
-  if (!text.isEmpty()) text[0] = text.at(0).toUpper();
-  return text;
 }
 
 }  // namespace

@@ -26,6 +26,8 @@ struct SentenceRow {
 [[nodiscard]] std::span<const SentenceRow> workshopSentences();
 /// Pictures and printed sheets.
 [[nodiscard]] std::span<const SentenceRow> sheetSentences();
+/// Events of the workshop (event_sentence.h); placeholders are their values.
+[[nodiscard]] std::span<const SentenceRow> eventSentences();
 
 /// One reason of a refusal, given as "key|step|what".
 [[nodiscard]] QString refusalPhrase(const std::string& refusal);

@@ -123,6 +123,15 @@ QString limitText(const LimitBand& limit, const Unit& unit) {
   });
 }
 
+QString verdictName(const std::string& verdict, std::string_view side) {
+  const auto known = verdictFromWord(verdict);
+  if (!known) return shown(verdict);
+  JudgedValue judged;
+  judged.verdict = *known;
+  judged.side = limitSideFromWord(side);
+  return sideWords(judged);
+}
+
 QString verdictPhrase(const JudgedValue& judged, const Unit& unit) {
   static constexpr Source kLine =
       QT_TRANSLATE_NOOP3("phrasing", "{verdict}: {value}[ (limit {limit})]",

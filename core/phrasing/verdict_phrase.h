@@ -4,6 +4,8 @@
 #include <QtCore/QString>
 #include <cstdint>
 #include <span>
+#include <string>
+#include <string_view>
 
 #include "measure/evaluation.h"
 #include "model/job_facts.h"
@@ -34,6 +36,10 @@ struct JudgedValue {
 [[nodiscard]] QString limitText(const LimitBand& limit, const Unit& unit);
 /// The verdict in plain words: "undecided, probably inside: 19.6 ± 0.8 N (limit 12 to 20 N)".
 [[nodiscard]] QString verdictPhrase(const JudgedValue& judged, const Unit& unit);
+
+/// A verdict with the side of the limit, by their stored words: "outside, above the limit". A word
+/// not known is shown as it is.
+[[nodiscard]] QString verdictName(const std::string& verdict, std::string_view side);
 
 /// One piece of advice as a sentence. Forces are pulls on a scale; everything else is a reading.
 [[nodiscard]] QString advicePhrase(const Advice& advice, const Unit& unit);

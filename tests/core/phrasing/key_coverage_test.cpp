@@ -7,9 +7,12 @@
 #include <sstream>
 
 #include "phrasing/error_sentence.h"
+#include "phrasing/event_sentence.h"
+#include "phrasing/finding_sentence.h"
 #include "text.h"
 
-// Reads the sources of core: whoever adds an error key without a sentence fails here.
+// Reads the sources of core: whoever adds a key of an error, a check of the book or an event
+// without a sentence fails here.
 
 namespace sw::phrasing {
 namespace {
@@ -52,6 +55,45 @@ const std::regex kAnyLiteral(R"rx(["']([a-z_]+\.[a-z_]+)["'])rx");
 
 // Lines of the spec sheet that share the first word of an area.
 const std::set<std::string> kSpecKeys{"shims.sizes", "shims.max_pack", "shims.max_count"};
+
+// A call of tell(), up to its values or its end; the key is a literal in it.
+const std::regex kTell(R"rx([.>]tell\(([^{};]*))rx");
+const std::regex kWordLiteral(R"rx("([a-z_]+)")rx");
+
+/// Where each event is told: file by key. A call without a literal is told under "".
+std::map<std::string, std::string> toldEvents() {
+  std::map<std::string, std::string> told;
+  for (const auto& [file, text] : sources()) {
+    for (const std::string& call : matches(text, kTell)) {
+      auto keys = matches(call, kWordLiteral);
+      if (keys.empty()) keys.insert("");
+      for (const std::string& key : keys) told[key] = file;
+    }
+  }
+  return told;
+}
+
+/// Every word in quotation marks anywhere.
+std::set<std::string> wordLiterals() {
+  std::set<std::string> words;
+  for (const auto& [file, text] : sources()) words.merge(matches(text, kWordLiteral));
+  return words;
+}
+
+std::map<std::string, std::string> checkKeys() {
+  std::map<std::string, std::string> keys;
+  for (const auto& [file, text] : sources()) {
+    for (const std::string& key : matches(text, kAnyLiteral)) {
+      if (key.starts_with("check.")) keys[key] = file;
+    }
+  }
+  return keys;
+}
+
+template <class Keys>
+std::set<std::string> asSet(const Keys& keys) {
+  return {keys.begin(), keys.end()};
+}
 
 std::string areaOf(const std::string& key) {
   return key.substr(0, key.find('.'));
@@ -110,6 +152,45 @@ TEST(KeyCoverage, EverySentenceHasAKeySomebodyMakes) {
   }
   for (const std::string_view key : sentenceKeys()) {
     EXPECT_TRUE(made.contains(std::string(key))) << key << " is made nowhere";
+  }
+}
+
+TEST(KeyCoverage, EveryCheckOfTheBookHasASentence) {
+  const auto sentences = asSet(findingKeys());
+  const auto keys = checkKeys();
+  EXPECT_TRUE(keys.contains("check.sound") && keys.contains("check.verdict_differs"));
+  for (const auto& [key, file] : keys) EXPECT_TRUE(sentences.contains(key)) << file << ": " << key;
+}
+
+TEST(KeyCoverage, EverySentenceOfACheckHasAKeySomebodyMakes) {
+  const auto keys = checkKeys();
+  for (const std::string_view key : findingKeys()) {
+    EXPECT_TRUE(keys.contains(std::string(key))) << key << " is made nowhere";
+  }
+}
+
+TEST(KeyCoverage, EveryEventHasASentence) {
+  const auto sentences = asSet(eventKeys());
+  const auto told = toldEvents();
+  // One plain call, one broken over lines, one that chooses between two.
+  EXPECT_TRUE(told.contains("signed_off") && told.contains("read_as"));
+  EXPECT_TRUE(told.contains("packs_exhausted") && told.contains("still_shakes"));
+  for (const auto& [key, file] : told) {
+    EXPECT_FALSE(key.empty()) << file << ": tell() without its key in place";
+    EXPECT_TRUE(sentences.contains(key)) << file << ": " << key;
+  }
+}
+
+TEST(KeyCoverage, EverySentenceOfAnEventIsToldSomewhere) {
+  const auto told = toldEvents();
+  const auto words = wordLiterals();
+  for (const std::string_view row : eventKeys()) {
+    const std::size_t mark = row.find('/');
+    const std::string key(row.substr(0, mark));
+    EXPECT_TRUE(told.contains(key)) << key << " is told nowhere";
+    if (mark == std::string_view::npos) continue;
+    const std::string word(row.substr(mark + 1));
+    EXPECT_TRUE(words.contains(word)) << row << ": nobody writes this word";
   }
 }
 
