@@ -15,7 +15,8 @@ namespace {
 
 class PowerCutTest : public StoreTest {
  protected:
-  PowerCutTest() { options.vfs = "cut"; }
+  // The disk is a modelled one, so the files may stand in memory.
+  PowerCutTest() : StoreTest("/dev/shm") { options.vfs = "cut"; }
 
   /// The book on a fresh disk, opened through it.
   std::unique_ptr<Book> onDisk(const std::string& image) {

@@ -105,6 +105,9 @@ inline std::vector<std::string> asText(const std::vector<model::Entry>& entries)
 /// A folder with a clock and a place for a book.
 class StoreTest : public testing::Test {
  protected:
+  StoreTest() = default;
+  explicit StoreTest(const std::string& base) : folder(base) {}
+
   std::unique_ptr<Book> makeBook() {
     auto book = Book::create(path, clock);
     EXPECT_TRUE(book.has_value()) << (book ? "" : book.error().key + book.error().detail("text"));
