@@ -5,7 +5,7 @@
 
 #include "cli/open_book.h"
 #include "commands/commands.h"
-#include "phrasing/error_sentence.h"
+#include "phrasing/finding_sentence.h"
 #include "store/backup.h"
 #include "store/check_book.h"
 #include "workshop/check_verdicts.h"
@@ -24,8 +24,7 @@ constexpr std::array kRestoreOptions{
 };
 
 std::string findingText(const store::CheckFinding& finding) {
-  return phrasing::sentence(Error{ErrorCode::BookDamaged, finding.key, {}, finding.details})
-      .toStdString();
+  return phrasing::findingSentence(finding.key, finding.details).toStdString();
 }
 
 int checkBook(CommandContext& context) {

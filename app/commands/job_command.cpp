@@ -9,6 +9,7 @@
 #include "cli/open_book.h"
 #include "cli/resources.h"
 #include "commands/commands.h"
+#include "phrasing/event_sentence.h"
 #include "store/backup.h"
 #include "workshop/command_json.h"
 #include "workshop/workshop.h"
@@ -31,12 +32,14 @@ constexpr std::string_view kDetails =
     "Each line is answered by one line, after its commit: {\"id\",\"entry\",\"entries\",\"job\",\n"
     "\"events\"}, or {\"id\",\"error\":{\"code\",\"field\",\"message\"}}. A line without \"job\" "
     "means the job last named\nor opened, one without \"by\" the person last named. An error "
-    "writes nothing and ends nothing;\nthe exit code is then 2.\n";
+    "writes nothing and ends nothing;\nthe exit code is then 2. Each event carries its values and, "
+    "as \"text\", its sentence.\n";
 
 Json eventJson(const workshop::Event& event) {
   Json json = Json::object();
   json["event"] = event.key;
   for (const auto& [name, value] : event.values) json[name] = value;
+  json["text"] = phrasing::eventSentence(event.key, event.values).toStdString();
   return json;
 }
 

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "measure/compare_figures.h"
+#include "model/vin.h"
 #include "units/format.h"
 #include "workshop/context.h"
 
@@ -149,6 +150,14 @@ Result<void> fillFigures(const SetSpec& action, Context& context, QuantityKind k
   return {};
 }
 
+/// A number that looks mistyped is told, never refused: older chassis numbers follow no rule.
+void tellVinHints(Context& context, const std::string& vin) {
+  for (const model::VinHint hint : model::vinHints(vin)) {
+    if (hint == model::VinHint::CheckDigitAgrees) continue;
+    context.tell("vin_hint", {{"hint", std::string(word(hint))}, {"vin", vin}});
+  }
+}
+
 /// The specification must say something.
 bool saysNothing(const SpecItem& item) {
   return !item.min && !item.max && !item.value && item.text.empty() && !item.withdrawn;
@@ -262,6 +271,7 @@ Result<void> act(const SetVehicle& action, Context& context) {
   take(action.newRegistration, vehicle.registration);
   take(action.makeModel, vehicle.makeModel);
   take(action.vin, vehicle.vin);
+  if (action.vin) tellVinHints(context, *action.vin);
   take(action.owner, vehicle.owner);
   take(action.odometerUnit, vehicle.odometerUnit);
   take(action.tyreFitted, vehicle.tyreFitted);
