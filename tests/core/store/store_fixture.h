@@ -23,8 +23,12 @@ namespace sw::store {
 /// A folder of its own, with a space and a letter outside ASCII in its name, removed at the end.
 class TempFolder {
  public:
-  TempFolder() {
-    std::string pattern = (std::filesystem::temp_directory_path() /
+  /// Below `base` where that is a folder, else below the system's place for such things.
+  explicit TempFolder(const std::string& base = {}) {
+    std::error_code error;
+    std::filesystem::path place = std::filesystem::temp_directory_path();
+    if (!base.empty() && std::filesystem::is_directory(base, error)) place = base;
+    std::string pattern = (place /
                            "sw b\xC3\xBC"
                            "cher %20?-XXXXXX")
                               .string();
