@@ -77,6 +77,25 @@ TEST(ShopActions, WrongKindNamesTheFieldAndNothingChanges) {
   EXPECT_EQ(shop.book->nextEntryId()->value, before->value);
 }
 
+// The check digit of seventeen ones is 1, of 12345678?00000000 it is 5 (tests/core/model/vin_test).
+TEST(ShopActions, AVinThatLooksMistypedIsToldAndTaken) {
+  Shop shop;
+  shop.setUp();
+  const auto vehicle = [&](const std::string& rest) {
+    return shop.ok(R"({"do":"set_vehicle","registration":"AB 12",)" + rest + "}");
+  };
+  const auto hint = [&](const std::string& vin) {
+    return Shop::value(vehicle(R"("vin":")" + vin + "\""), "vin_hint", "hint");
+  };
+  EXPECT_EQ(hint("12345678000000000"), "check_digit_differs");
+  EXPECT_EQ(hint("1234567850000000O"), "forbidden_character");
+  EXPECT_EQ(hint("QI 1234"), "not_seventeen");
+  EXPECT_EQ(shop.state().vehicle.fact.vin, "QI 1234");
+  EXPECT_FALSE(Shop::told(vehicle(R"("vin":"12345678500000000")"), "vin_hint"));
+  EXPECT_FALSE(Shop::told(vehicle(R"("vin":"")"), "vin_hint"));
+  EXPECT_FALSE(Shop::told(vehicle(R"("owner":"Mara Quist")"), "vin_hint"));
+}
+
 TEST(ShopActions, ASpeedIsAskedWithItsInstrument) {
   Shop shop;
   shop.setUp();
