@@ -14,7 +14,7 @@ constexpr auto kSheetStyle =
     "h2 { font-size: 10.5pt; font-weight: bold; margin: 13px 0 3px 0; }\n"
     "p { margin: 2px 0 2px 0; }\n"
     "p.issuer { font-size: 9pt; margin: 0 0 2px 0; }\n"
-    "p.sub { font-size: 9.5pt; margin: 0 0 4px 0; }\n"
+    "p.sub { font-size: 9.5pt; margin: 0 0 8px 0; }\n"
     "p.lead { font-size: 9.5pt; margin: 3px 0 4px 0; }\n"
     "p.small, li.small, p.foot { font-size: 7.5pt; }\n"
     "p.foot { margin: 2px 0 2px 0; }\n"
@@ -78,7 +78,7 @@ bool turnsDirection(char16_t c) {
 /// Object replacement, non-characters and lone surrogates: QTextDocument gives some of them a
 /// meaning.
 bool noCharacter(char16_t c) {
-  return (c >= 0xFDD0 && c <= 0xFDEF) || (c >= 0xFFF9 && c <= 0xFFFF) || c == 0xFEFF;
+  return (c >= 0xFDD0 && c <= 0xFDEF) || c >= 0xFFF9 || c == 0xFEFF;
 }
 
 QString shown(const QString& text) {
@@ -182,12 +182,12 @@ class Writer {
   void write(const KeyValues& content) {
     const auto across = static_cast<std::size_t>(std::max(1, content.pairsAcross));
     raw("<table class=\"pairs\" width=\"100%\" cellspacing=\"0\">\n");
-    const int keyWidth = across == 1 ? 22 : 17;
-    const int valueWidth = 100 / static_cast<int>(across) - keyWidth;
+    constexpr int kKeyWidth = 18;
+    const int valueWidth = 100 / static_cast<int>(across) - kKeyWidth;
     for (std::size_t i = 0; i < content.items.size(); i += across) {
       raw("<tr>");
       for (std::size_t j = i; j < i + across; ++j) {
-        m_out += QStringLiteral("<td class=\"key\" width=\"%1%\">").arg(keyWidth);
+        m_out += QStringLiteral("<td class=\"key\" width=\"%1%\">").arg(kKeyWidth);
         if (j < content.items.size()) text(content.items[j].first);
         m_out += QStringLiteral("</td><td width=\"%1%\">").arg(valueWidth);
         if (j < content.items.size()) write(content.items[j].second);

@@ -72,8 +72,8 @@ QString valueWithUncertainty(QuantityKind kind, double value, double expanded) {
   const Unit& unit = defaultUnit(kind);
   const auto pair = roundToUncertainty(value / unit.toSi, expanded / unit.toSi);
   if (!(expanded > 0)) return siText(kind, value, 6);
-  return QStringLiteral("(") + withUnit(pair.value, "") + QStringLiteral(" ± ") +
-         fromUtf8(pair.uncertainty) + QStringLiteral(")") + QChar(kNoBreak) +
+  return QStringLiteral("(") + withUnit(pair.value, "") + QChar(kNoBreak) + QStringLiteral("±") +
+         QChar(kNoBreak) + fromUtf8(pair.uncertainty) + QStringLiteral(")") + QChar(kNoBreak) +
          unitText(std::string(unit.symbol));
 }
 
@@ -103,7 +103,7 @@ QString torqueText(const model::SpecItem& spec) {
 
 QString timeText(const Timestamp& time) {
   const QString iso = fromUtf8(toIso(time));
-  return iso.left(10) + QChar(kNoBreak) + iso.mid(11, 5);
+  return iso.left(10) + QChar(u' ') + iso.mid(11, 5);
 }
 
 QString dateText(const Date& date) {

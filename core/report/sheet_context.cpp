@@ -28,6 +28,11 @@ QString SheetContext::byAndWhen(const model::Entry& entry) const {
   return text;
 }
 
+Cell SheetContext::byCell(const model::Entry* entry) const {
+  if (entry == nullptr) return {};
+  return {{styled(byAndWhen(*entry), Emphasis::Quiet)}};
+}
+
 QString SheetContext::instrumentName(const std::optional<model::EntryId>& instrument) const {
   const auto* found = instrument ? m_shop.revision<model::Instrument>(*instrument) : nullptr;
   return found == nullptr ? QStringLiteral("–") : fromUtf8(found->name);

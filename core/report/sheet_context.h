@@ -25,6 +25,8 @@ class SheetContext {
   /// "AB, 2031-04-05 10:20": who did it and when; the time of entry too where it was entered on
   /// another day.
   [[nodiscard]] QString byAndWhen(const model::Entry& entry) const;
+  /// The same as a cell of small type; empty without an entry.
+  [[nodiscard]] Cell byCell(const model::Entry* entry) const;
   [[nodiscard]] QString instrumentName(const std::optional<model::EntryId>& instrument) const;
 
   [[nodiscard]] const workshop::RunView* run(const std::optional<model::RunId>& run) const;

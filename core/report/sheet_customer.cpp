@@ -71,7 +71,7 @@ Section workDoneSection(const SheetContext& context) {
     if (!anythingDone(job, i)) continue;
     QString text = context.runTitle(run);
     const QString sides = sidesText(run.sides);
-    if (!sides.isEmpty()) text += QStringLiteral(", ") + sides;
+    if (run.sides.size() == 1) text += QStringLiteral(", ") + sides;
     if (run.fact.why != "plan") text += QStringLiteral(" – ") + whyText(run.fact.why);
     bullets.items.push_back(plain(text));
   }
@@ -83,9 +83,9 @@ Section beforeAfterSection(const SheetContext& context) {
   Section section{QStringLiteral("Measured before and after"), {}};
   Table table;
   table.columns = {{QStringLiteral("When"), 10, Align::Left},
-                   {QStringLiteral("What"), 38, Align::Left},
-                   {QStringLiteral("Value ± U"), 17, Align::Left},
-                   {QStringLiteral("Limit"), 17, Align::Left},
+                   {QStringLiteral("What"), 32, Align::Left},
+                   {QStringLiteral("Value ± U"), 21, Align::Left},
+                   {QStringLiteral("Limit"), 19, Align::Left},
                    {QStringLiteral("Verdict"), 18, Align::Left}};
   for (const auto& [key, pair] : judgedSeries(context)) {
     if (pair.first == pair.last) {

@@ -158,7 +158,7 @@ Section complaintSection(const SheetContext& context) {
   const auto& complaint = context.job().complaint;
   if (!complaint) return section;
   KeyValues pairs;
-  item(pairs, "In the owner's words", fromUtf8(complaint->words));
+  item(pairs, "Owner's words", fromUtf8(complaint->words));
   item(pairs, "Speeds", speedsText(*complaint));
   const bool braking = complaint->braking != model::BrakingAnswer::Unknown;
   item(pairs, "Under braking", braking ? humanWord(complaint->braking) : QString{});
@@ -184,7 +184,7 @@ Section causesSection(const SheetContext& context) {
     table.rows.push_back({{cellOf(humanWord(c.cause) + sideSuffix(entry.side)),
                            {{result}},
                            cellOf(fromUtf8(c.how)),
-                           cellOf(context.byAndWhen(entry))},
+                           context.byCell(&entry)},
                           RowKind::Body});
   });
   if (!table.rows.empty()) section.blocks.push_back(std::move(table));

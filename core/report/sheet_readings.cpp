@@ -102,16 +102,19 @@ Cell whatCell(const SheetContext& context, const SeriesView& series) {
   return cell;
 }
 
+/// "ν = 5.2", never broken across lines.
+QString symbolText(const char* symbol, const QString& value) {
+  return QString::fromUtf8(symbol) + QChar(kNoBreak) + QStringLiteral("=") + QChar(kNoBreak) +
+         value;
+}
+
 QString coverageText(const model::VerdictGiven& verdict) {
   QStringList parts;
   const double k = verdict.expandedUncertainty / verdict.standardUncertainty;
-  if (verdict.standardUncertainty > 0) {
-    parts +=
-        QStringLiteral("k") + QChar(kNoBreak) + QStringLiteral("= ") + fromUtf8(fixedDecimal(k, 2));
-  }
-  const QString nu = verdict.degreesOfFreedom ? fromUtf8(fixedDecimal(*verdict.degreesOfFreedom, 1))
-                                              : QStringLiteral("∞");
-  parts += QStringLiteral("ν") + QChar(kNoBreak) + QStringLiteral("= ") + nu;
+  if (verdict.standardUncertainty > 0) parts += symbolText("k", fromUtf8(fixedDecimal(k, 2)));
+  parts += symbolText("ν", verdict.degreesOfFreedom
+                               ? fromUtf8(fixedDecimal(*verdict.degreesOfFreedom, 1))
+                               : QStringLiteral("∞"));
   return parts.join(QStringLiteral(", "));
 }
 
@@ -126,8 +129,8 @@ QString probabilityText(const model::VerdictGiven& verdict) {
 }
 
 QString budgetText(const model::VerdictGiven& verdict, QuantityKind kind) {
-  return QStringLiteral("u = ") + siText(kind, verdict.standardUncertainty, 2) +
-         QStringLiteral(", ") + coverageText(verdict);
+  return symbolText("u", siText(kind, verdict.standardUncertainty, 2)) + QStringLiteral(", ") +
+         coverageText(verdict);
 }
 
 Cell resultCell(const SheetContext& context, const SeriesView& series) {
@@ -200,6 +203,12 @@ void addEarlierVerdicts(const SheetContext& context, const SeriesView& series, C
   }
 }
 
+QString likelyText(const std::string& side) {
+  if (side == word(LimitSide::InsideLikely)) return QStringLiteral("probably inside");
+  if (side == word(LimitSide::OutsideLikely)) return QStringLiteral("probably outside");
+  return {};
+}
+
 void addVerdictDetails(const SeriesView& series, Cell& cell) {
   const model::VerdictGiven& verdict = *series.verdict;
   const auto quiet = [&](const QString& text) {
@@ -214,7 +223,7 @@ void addVerdictDetails(const SeriesView& series, Cell& cell) {
   if (verdict.verdict == word(Verdict::Outside) && verdict.limitSide != word(LimitSide::None)) {
     quiet(humanWord(verdict.limitSide) + QStringLiteral(" the limit"));
   }
-  if (verdict.verdict == word(Verdict::Undecided)) quiet(humanWord(verdict.limitSide));
+  if (verdict.verdict == word(Verdict::Undecided)) quiet(likelyText(verdict.limitSide));
   quiet(probabilityText(verdict));
   if (verdict.used > series.fact.planned) {
     quiet(QStringLiteral("extended from %1 to %2 readings")

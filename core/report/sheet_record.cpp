@@ -110,7 +110,8 @@ Row correctionRow(const SheetContext& context, const Entry& entry) {
                        : cellOf(differing(entry, &before));
   return {
       {cellOf(kindText(context, before)), std::move(was), std::move(now), cellOf(reasonText(entry)),
-       cellOf(context.initials(entry.by) + QStringLiteral(", ") + timeText(entry.enteredAt))},
+       Cell{{styled(context.initials(entry.by) + QStringLiteral(", ") + timeText(entry.enteredAt),
+                    Emphasis::Quiet)}}},
       RowKind::Body};
 }
 
@@ -130,7 +131,7 @@ Section declinedSection(const SheetContext& context) {
                    {QStringLiteral("Recorded by, when"), 20, Align::Left}};
   context.each<model::WorkDeclined>([&](const Entry& entry, const model::WorkDeclined& declined) {
     table.rows.push_back({{cellOf(fromUtf8(declined.what)), cellOf(fromUtf8(declined.words)),
-                           cellOf(context.byAndWhen(entry))},
+                           context.byCell(&entry)},
                           RowKind::Body});
   });
   return withTable("Declined work", std::move(table));
@@ -154,7 +155,7 @@ Section notesSection(const SheetContext& context) {
   context.each<model::Note>([&](const Entry& entry, const model::Note& note) {
     table.rows.push_back({{cellOf(fromUtf8(note.text)),
                            cellOf(entry.step.empty() ? QString{} : context.stepTitle(entry)),
-                           cellOf(context.byAndWhen(entry))},
+                           context.byCell(&entry)},
                           RowKind::Body});
   });
   return withTable("Notes", std::move(table));

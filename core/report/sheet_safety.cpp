@@ -59,7 +59,7 @@ void addAnswers(const SheetContext& context, Table& table) {
           {{QStringLiteral("did not pass"), Emphasis::Strong, MarkShape::Outside}});
     }
     table.rows.push_back(
-        {{cellOf(asked), std::move(given), cellOf(context.byAndWhen(entry))}, RowKind::Body});
+        {{cellOf(asked), std::move(given), context.byCell(&entry)}, RowKind::Body});
   });
 }
 
@@ -140,7 +140,7 @@ Section overridesSection(const SheetContext& context) {
   context.each<model::Override>([&](const Entry& entry, const model::Override& override_) {
     const QString what = entry.step.empty() ? fromUtf8(override_.what) : context.place(entry);
     table.rows.push_back({{cellOf(overrideText(override_.rule)), cellOf(what),
-                           cellOf(fromUtf8(override_.why)), cellOf(context.byAndWhen(entry))},
+                           cellOf(fromUtf8(override_.why)), context.byCell(&entry)},
                           RowKind::Body});
   });
   if (!table.rows.empty()) section.blocks.push_back(std::move(table));

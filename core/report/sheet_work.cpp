@@ -114,7 +114,7 @@ Table ledgerTable(const SheetContext& context, model::LedgerKind kind, const cha
         item.clear() ? ledgerState(item) : ledgerState(item) + QStringLiteral(" – NOT CLEAR");
     table.rows.push_back({{cellOf(capitalised(fromUtf8(item.name)) + sideSuffix(item.side)),
                            {{styled(state, emphasis)}},
-                           cellOf(entry == nullptr ? QString{} : context.byAndWhen(*entry))},
+                           context.byCell(entry)},
                           RowKind::Body});
   }
   return table;
@@ -144,7 +144,7 @@ Section packsSection(const SheetContext& context) {
           cellOf(stackText(pack.fact)),
           cellOf(typedAndSi(pack.fact.total)),
           cellOf(measuredText(context, pack.fact)),
-          cellOf(entry == nullptr ? QString{} : context.byAndWhen(*entry))},
+          context.byCell(entry)},
          RowKind::Body});
   }
   return withTable("Shim packs", std::move(table));
@@ -152,21 +152,20 @@ Section packsSection(const SheetContext& context) {
 
 Section torqueSection(const SheetContext& context) {
   Table table;
-  table.columns = {{QStringLiteral("Fasteners"), 22, Align::Left},
-                   {QStringLiteral("Set value"), 15, Align::Left},
-                   {QStringLiteral("Sheet"), 14, Align::Left},
-                   {QStringLiteral("Done"), 14, Align::Left},
-                   {QStringLiteral("State"), 20, Align::Left},
-                   {QStringLiteral("By, when"), 15, Align::Left}};
+  table.columns = {{QStringLiteral("Fasteners"), 19, Align::Left},
+                   {QStringLiteral("Set value"), 10, Align::Left},
+                   {QStringLiteral("Sheet"), 15, Align::Left},
+                   {QStringLiteral("Done"), 13, Align::Left},
+                   {QStringLiteral("State"), 29, Align::Left},
+                   {QStringLiteral("By, when"), 14, Align::Left}};
   context.each<model::TorqueCheck>([&](const Entry& entry, const model::TorqueCheck& check) {
     const auto* spec = check.spec ? context.shop().revision<model::SpecItem>(*check.spec) : nullptr;
     Cell state = cellOf(torqueStateText(check));
     state.lines.push_back(styled(context.instrumentName(check.wrench), Emphasis::Quiet));
-    table.rows.push_back(
-        {{cellOf(groupName(context, entry, check)), cellOf(typedAndSi(check.set)),
-          cellOf(spec == nullptr ? QString{} : torqueText(*spec)), cellOf(stageText(check)),
-          std::move(state), cellOf(context.byAndWhen(entry))},
-         RowKind::Body});
+    table.rows.push_back({{cellOf(groupName(context, entry, check)), cellOf(typedAndSi(check.set)),
+                           cellOf(spec == nullptr ? QString{} : torqueText(*spec)),
+                           cellOf(stageText(check)), std::move(state), context.byCell(&entry)},
+                          RowKind::Body});
   });
   return withTable("Torque checks", std::move(table));
 }
@@ -196,7 +195,7 @@ Section roadTestSection(const SheetContext& context) {
           cellOf(speedsText(test)),
           cellOf(humanWord(test.selfReturn)),
           cellOf(fromUtf8(test.text)),
-          cellOf(context.byAndWhen(entry))},
+          context.byCell(&entry)},
          RowKind::Body});
   });
   return withTable("Road tests", std::move(table));
@@ -217,7 +216,7 @@ Section observationsSection(const SheetContext& context) {
     }
     if (!seen.text.empty()) answer.lines.push_back(styled(fromUtf8(seen.text), Emphasis::Quiet));
     table.rows.push_back({{cellOf(context.stepTitle(entry)), cellOf(text.asked), std::move(answer),
-                           cellOf(context.byAndWhen(entry))},
+                           context.byCell(&entry)},
                           RowKind::Body});
   });
   return withTable("Seen and felt", std::move(table));

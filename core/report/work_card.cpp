@@ -116,10 +116,11 @@ class CardWriter {
 
   Table table(const CardRun& run) {
     Table table;
-    table.columns = {{QStringLiteral("L"), 5, Align::Centre},
-                     {QStringLiteral("R"), 5, Align::Centre},
-                     {run.title, 52, Align::Left},
-                     {QStringLiteral("Figure, count, initials"), 38, Align::Left}};
+    table.columns = {{{}, 4, Align::Centre},
+                     {QStringLiteral("L"), 4, Align::Centre},
+                     {QStringLiteral("R"), 4, Align::Centre},
+                     {run.title, 51, Align::Left},
+                     {QStringLiteral("figure, count"), 37, Align::Left}};
     m_facts = workshop::factsOf(m_job, run.round);
     for (const CardStep& step : run.steps) add(step, table);
     return table;
@@ -127,16 +128,14 @@ class CardWriter {
 
  private:
   void add(const CardStep& step, Table& table) {
-    const bool once = step.once != Tick::None;
     Cell title = cellOf(fromUtf8(step.step->title));
     if (step.step->needsTwo) {
       title.lines.front().push_back({QStringLiteral(" (needs two)")});
     }
     if (step.step->optional) title.lines.front().push_back({QStringLiteral(" (optional)")});
-    table.rows.push_back(
-        {{cellOf(box(once ? step.once : step.left)), cellOf(once ? QString{} : box(step.right)),
-          std::move(title), figures(step)},
-         RowKind::Body});
+    table.rows.push_back({{cellOf(box(step.once)), cellOf(box(step.left)), cellOf(box(step.right)),
+                           std::move(title), figures(step)},
+                          RowKind::Body});
     if (step.step->hold) addStatements(step, table);
   }
 
@@ -150,7 +149,7 @@ class CardWriter {
                                  QStringLiteral(", from _____")));
     }
     if (step.step->roadTest) {
-      cell.lines.push_back(plain(QStringLiteral("shake at _____ gone at _____")));
+      cell.lines.push_back(plain(QStringLiteral("shake _____ gone _____")));
     }
     if (step.step->hold) cell.lines.push_back(plain(QStringLiteral("initials at each line")));
     return cell;
@@ -215,7 +214,7 @@ class CardWriter {
         ask += QStringLiteral(" [") + kinds.join(QStringLiteral(", ")) + QStringLiteral("]");
       }
       table.rows.push_back(
-          {{cellOf({}), cellOf({}), cellOf(ask), cellOf(QStringLiteral("__________ init. _____"))},
+          {{Cell{}, Cell{}, Cell{}, cellOf(ask), cellOf(QStringLiteral("__________ init. _____"))},
            RowKind::Body});
     }
   }

@@ -107,7 +107,7 @@ class Printer {
     m_text.setDocumentMargin(0);
     m_text.setHtml(toHtml(m_document, report::HtmlTarget::Layout, m_options.pictures));
     m_text.setPageSize(QSizeF(m_columnWidth, body));
-    keepHeadingsWithText(m_text);
+    keepTogether(m_text);
   }
 
   void paintColumn(QPainter& painter, int index, int column) {

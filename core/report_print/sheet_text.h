@@ -22,8 +22,8 @@ class SheetText final : public QTextDocument {
   const report::PictureMap& m_pictures;
 };
 
-/// Moves headings that would stand at the foot of a page to the next one. Call after the page size
+/// Keeps headings with what follows them, and every table row on one page. Call after the page size
 /// is set.
-void keepHeadingsWithText(QTextDocument& text);
+void keepTogether(QTextDocument& text);
 
 }  // namespace sw::report_print

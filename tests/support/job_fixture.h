@@ -319,7 +319,9 @@ class JobFixture {
       const auto n = static_cast<std::size_t>(i) % 4;
       if (spec.quantity == QuantityKind::Force) list.push_back(dressed ? kDressed[n] : kForces[n]);
       if (spec.quantity == QuantityKind::Pressure) list.push_back("2.20 bar");
-      if (spec.quantity == QuantityKind::Length) list.push_back(n == 1 ? "0.04 mm" : "0.03 mm");
+      if (spec.quantity != QuantityKind::Length) continue;
+      if (spec.limit.empty()) list.push_back("152 mm");
+      if (!spec.limit.empty()) list.push_back(n == 1 ? "0.04 mm" : "0.03 mm");
     }
     return list;
   }

@@ -154,7 +154,7 @@ TEST(JobSheet, TheCustomersCopyIsShorterAndHoldsNoBudget) {
   const auto full = textOf(jobSheet(whole().job, whole().shop, workshopCopy()));
   const auto shorter = textOf(jobSheet(whole().job, whole().shop, customerCopy()));
   EXPECT_LT(shorter.size() * 3, full.size());
-  for (const char* budget : {"u = ", "ν", "k\u00A0=", "probability of conformance 0",
+  for (const char* budget : {"u\u00A0=", "ν", "k\u00A0=", "probability of conformance 0",
                              "probability of conformance >", "graduation", "SHA-256"}) {
     EXPECT_THAT(shorter, Not(HasSubstr(budget))) << budget;
   }

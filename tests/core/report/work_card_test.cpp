@@ -74,8 +74,8 @@ TEST(WorkCard, WhatIsDoneIsTickedAndFinishedProceduresAreOneLine) {
   fixture.add(model::StepMark{model::StepAction::Done, ""}, {run, "scale", std::nullopt});
   const auto text = textOf(cardOf(fixture));
   EXPECT_THAT(text, HasSubstr("Done already: "));
-  EXPECT_THAT(text, HasSubstr("☑\n\nCheck the scale"));
-  EXPECT_THAT(text, HasSubstr("☐\n☐\nPull, straight ahead"));
+  EXPECT_THAT(text, HasSubstr("☑\n\n\nCheck the scale"));
+  EXPECT_THAT(text, HasSubstr("\n☐\n☐\nPull, straight ahead"));
   EXPECT_THAT(text, Not(HasSubstr("Wheel nuts, first")));
 }
 

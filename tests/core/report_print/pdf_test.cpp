@@ -187,6 +187,9 @@ TEST(Pdf, AWholeJobIsPrintedInBothCopiesAndPapers) {
     EXPECT_THAT(text, HasSubstr("seal off"));
     EXPECT_THAT(text, HasSubstr("fitted"));
     EXPECT_THAT(readBack(brief), HasSubstr("does not clear the vehicle"));
+    for (const Section& section : jobSheet(job, shop, {SheetCopy::Workshop, paper, {}}).sections) {
+      EXPECT_THAT(text, HasSubstr(section.title.toStdString()));
+    }
   }
 }
 
