@@ -140,9 +140,9 @@ class Mechanic::StepWork {
   }
 
   Result<void> waitOut() {
-    const bool running = std::any_of(
-        m_state.timers.begin(), m_state.timers.end(),
-        [&](const workshop::TimerView& timer) { return timer.step == m_index; });
+    const bool running =
+        std::any_of(m_state.timers.begin(), m_state.timers.end(),
+                    [&](const workshop::TimerView& timer) { return timer.step == m_index; });
     if (running) return send(workshop::DoStep{});
     if (auto started = send(workshop::StartTimer{}); !started) return started;
     m_mechanic.passMinutes(*m_definition.waitMinutes + 1);

@@ -69,7 +69,7 @@ class Mechanic {
   std::string m_initials;
   std::uint64_t m_random;
   int m_drives = 0;
-  bool m_morePullsAsked = false;   ///< by the answer to the last command
+  bool m_morePullsAsked = false;  ///< by the answer to the last command
   Listener m_listener;
 };
 

@@ -2,6 +2,9 @@
 #include "workshop/job_state.h"
 
 #include <algorithm>
+#include <map>
+#include <string_view>
+#include <tuple>
 
 namespace sw::workshop {
 
@@ -78,7 +81,9 @@ class Derivation {
   const ShopState& m_shop;
   const ProcedureLookup& m_procedures;
   Timestamp m_now;
-  EntryId m_raised, m_lowered;  ///< when the vehicle last went up and came down
+  using StepKey = std::tuple<std::int64_t, std::string_view, std::optional<Side>>;
+  std::map<StepKey, std::size_t> m_stepIndex;  ///< run, step id, side
+  EntryId m_raised, m_lowered;                 ///< when the vehicle last went up and came down
   JobState m_state;
 };
 
@@ -169,6 +174,7 @@ void Derivation::makeSteps() {
       view.step = instance.step;
       view.side = instance.side;
       for (const std::size_t need : instance.needs) view.needs.push_back(need + offset);
+      m_stepIndex.emplace(StepKey{run.id.value, view.step->id, view.side}, m_state.steps.size());
       m_state.steps.push_back(std::move(view));
     }
   }
@@ -196,14 +202,9 @@ void Derivation::markSuperseded() {
 
 std::optional<std::size_t> Derivation::stepOf(const Entry& entry) const {
   if (!entry.run || entry.step.empty()) return std::nullopt;
-  for (std::size_t i = 0; i < m_state.steps.size(); ++i) {
-    const StepView& view = m_state.steps[i];
-    if (m_state.runs[view.run].id == *entry.run && view.step->id == entry.step &&
-        view.side == entry.side) {
-      return i;
-    }
-  }
-  return std::nullopt;
+  const auto found = m_stepIndex.find({entry.run->value, entry.step, entry.side});
+  if (found == m_stepIndex.end()) return std::nullopt;
+  return found->second;
 }
 
 void Derivation::markSteps() {

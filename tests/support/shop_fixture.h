@@ -24,8 +24,8 @@ inline void needApplication() {
   (void)application;
 }
 
-/// A shop with a new book in a folder whose name holds a space and a letter beyond ASCII, a clock set
-/// by hand and the procedures as shipped. Commands are given as JSON, as a script would.
+/// A shop with a new book in a folder whose name holds a space and a letter beyond ASCII, a clock
+/// set by hand and the procedures as shipped. Commands are given as JSON, as a script would.
 class Shop {
  public:
   Shop() : clock(*parseTimestamp("2031-03-03T08:00+01:00")) {
@@ -147,19 +147,20 @@ class Shop {
     spec(R"("key":"shims.sizes","type":"text","text":"0.1 0.15 0.25 0.5 mm")");
     spec(R"("key":"shims.max_pack","type":"value","value":"1.2 mm")");
     spec(R"("key":"shims.max_count","type":"value","value":"4")");
-    for (const char* line :
-         {R"("key":"swivel_cap_bolts","type":"torque","value":"52 N m","count":4,"pattern":"cross")",
-          R"("key":"lower_swivel_cap_bolts","type":"torque","value":"52 N m","count":4)",
-          R"("key":"steering_arm_nuts","type":"torque","value":"66 N m","count":4)",
-          R"("key":"seal_retainer_bolts","type":"torque","value":"9 N m","count":6)",
-          R"("key":"track_rod_nut","type":"torque","value":"36 N m","count":1)",
-          R"("key":"drag_link_nut","type":"torque","value":"36 N m","count":1)",
-          R"("key":"damper_nut","type":"torque","value":"31 N m","count":2)",
-          R"("key":"caliper_bolts","type":"torque","value":"79 N m","count":2)",
-          R"("key":"stub_axle_bolts","type":"torque","value":"60 N m","count":6)",
-          R"("key":"hub_nut","type":"torque","value":"68 N m","count":1)",
-          R"("key":"drive_flange_bolts","type":"torque","value":"41 N m","count":6)",
-          R"("key":"wheel_nuts","type":"torque","value":"108 N m","count":5,"pattern":"star")"}) {
+    for (
+        const char* line :
+        {R"("key":"swivel_cap_bolts","type":"torque","value":"52 N m","count":4,"pattern":"cross")",
+         R"("key":"lower_swivel_cap_bolts","type":"torque","value":"52 N m","count":4)",
+         R"("key":"steering_arm_nuts","type":"torque","value":"66 N m","count":4)",
+         R"("key":"seal_retainer_bolts","type":"torque","value":"9 N m","count":6)",
+         R"("key":"track_rod_nut","type":"torque","value":"36 N m","count":1)",
+         R"("key":"drag_link_nut","type":"torque","value":"36 N m","count":1)",
+         R"("key":"damper_nut","type":"torque","value":"31 N m","count":2)",
+         R"("key":"caliper_bolts","type":"torque","value":"79 N m","count":2)",
+         R"("key":"stub_axle_bolts","type":"torque","value":"60 N m","count":6)",
+         R"("key":"hub_nut","type":"torque","value":"68 N m","count":1)",
+         R"("key":"drive_flange_bolts","type":"torque","value":"41 N m","count":6)",
+         R"("key":"wheel_nuts","type":"torque","value":"108 N m","count":5,"pattern":"star")"}) {
       spec(line);
     }
   }

@@ -18,7 +18,7 @@ inline app::demo::Situation situation() {
   situation.gauge = "gauge";
   situation.smallWrench = "small";
   situation.largeWrench = "large";
-  situation.left.interferenceMillimetres = 0.46;    // pulls of about 20 N with the pack found
+  situation.left.interferenceMillimetres = 0.46;  // pulls of about 20 N with the pack found
   situation.right.interferenceMillimetres = 0.45;
   return situation;
 }

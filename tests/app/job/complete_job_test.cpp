@@ -8,11 +8,13 @@ namespace {
 
 struct Axle {
   const char* name;
-  const char* extras;   ///< fields of set_vehicle
+  const char* extras;  ///< fields of set_vehicle
   const char* layout;
 };
 
-void PrintTo(const Axle& axle, std::ostream* out) { *out << axle.name; }
+void PrintTo(const Axle& axle, std::ostream* out) {
+  *out << axle.name;
+}
 
 class WholeJob : public testing::TestWithParam<Axle> {};
 
@@ -37,11 +39,11 @@ INSTANTIATE_TEST_SUITE_P(
     Axles, WholeJob,
     testing::Values(
         Axle{"FlangeGrease", "", ""},
-        Axle{"InnerOilBoth",
-             R"(,"shim_layout":"inner","lubricant":"oil","shim_ends":"both")", ""},
-        Axle{"ArmOnCap",
-             R"(,"steering_arm_on_cap":"yes","drag_link_side":"right","damper_fixes_to":"drag_link")",
-             ""},
+        Axle{"InnerOilBoth", R"(,"shim_layout":"inner","lubricant":"oil","shim_ends":"both")", ""},
+        Axle{
+            "ArmOnCap",
+            R"(,"steering_arm_on_cap":"yes","drag_link_side":"right","damper_fixes_to":"drag_link")",
+            ""},
         Axle{"BottomShims", R"(,"shim_ends":"bottom","disc_mount":"behind_hub","abs_lead":"yes")",
              ""},
         Axle{"DamperOnFrame", R"(,"damper_fixes_to":"frame","locking_hubs":"yes")", ""}));
@@ -50,8 +52,8 @@ TEST(WholeJobStory, AShortPackASecondPackAndADriveThatStillShakes) {
   Shop shop;
   shop.setUp();
   auto what = situation();
-  what.left.interferenceMillimetres = 0.36;          // short with the pack found
-  what.afterDrive = model::ShakeResult::Less;        // and the first drive still shakes
+  what.left.interferenceMillimetres = 0.36;    // short with the pack found
+  what.afterDrive = model::ShakeResult::Less;  // and the first drive still shakes
   app::demo::Mechanic mechanic(*shop.workshop, shop.clock, "KL", 11);
   workWholePlan(shop, mechanic, what, "swivel-preload");
   const auto state = shop.state();

@@ -52,7 +52,7 @@ class Program {
 
   void send(const std::string& text) {
     const auto written = write(m_in, text.data(), text.size());
-    (void)written;   // the program may be dead already: that is the point
+    (void)written;  // the program may be dead already: that is the point
   }
 
   void kill() {

@@ -79,8 +79,8 @@ struct Hands {
 void play(Shop& shop, const Hands& hands) {
   const std::string data = std::string(SW_SOURCE_DIR);
   shop.clock.set(*parseTimestamp("2031-03-03T08:00+01:00"));
-  for (const std::string& file : {data + "/resources/demo/shop.jsonl",
-                                  data + "/tests/data/jobs/complete.jsonl"}) {
+  for (const std::string& file :
+       {data + "/resources/demo/shop.jsonl", data + "/tests/data/jobs/complete.jsonl"}) {
     for (const auto& line : linesOf(file)) {
       auto json = model::parseJson(line);
       ASSERT_TRUE(json) << line;
@@ -102,8 +102,8 @@ void play(Shop& shop, const Hands& hands) {
 Change inUnit(const std::string& symbol) {
   return [symbol](Json& json) {
     if (!json.contains("readings") || json["instrument"] != "Spring scale 50 N") return;
-    const auto series = parseSeries(json["readings"].get<std::string>(),
-                                    {"readings", QuantityKind::Force, "N"});
+    const auto series =
+        parseSeries(json["readings"].get<std::string>(), {"readings", QuantityKind::Force, "N"});
     ASSERT_TRUE(series);
     const auto unit = findUnit(QuantityKind::Force, symbol);
     ASSERT_TRUE(unit);
@@ -162,9 +162,15 @@ TEST_F(OtherHands, TheJobAsWrittenIsSignedOff) {
   EXPECT_EQ(shop.state().closed->outcome, model::JobOutcome::SignedOff);
 }
 
-TEST_F(OtherHands, InKilogramForce) { expectSame(facts({}), facts({inUnit("kgf")})); }
-TEST_F(OtherHands, InPoundForce) { expectSame(facts({}), facts({inUnit("lbf")})); }
-TEST_F(OtherHands, TorquesInPoundFeet) { expectSame(facts({}), facts({torqueInPoundFeet})); }
+TEST_F(OtherHands, InKilogramForce) {
+  expectSame(facts({}), facts({inUnit("kgf")}));
+}
+TEST_F(OtherHands, InPoundForce) {
+  expectSame(facts({}), facts({inUnit("lbf")}));
+}
+TEST_F(OtherHands, TorquesInPoundFeet) {
+  expectSame(facts({}), facts({torqueInPoundFeet}));
+}
 
 TEST_F(OtherHands, WithADecimalComma) {
   Hands hands;

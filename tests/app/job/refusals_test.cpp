@@ -86,7 +86,8 @@ TEST_P(Refusals, EveryStatementOfEveryHold) {
       ASSERT_TRUE(statement.entry) << statement.statement->key;
       const auto refusals = without.refusals(*statement.entry);
       EXPECT_TRUE(names(refusals, "hold_open", complete.stepName(hold.step)))
-          << statement.statement->key << "\n" << listed(refusals);
+          << statement.statement->key << "\n"
+          << listed(refusals);
       ++cases;
     }
   }
@@ -104,7 +105,8 @@ TEST_P(Refusals, EveryLedgerItem) {
                               return refusal.key == "ledger" && !refusal.step.empty() &&
                                      refusal.what.starts_with(item.name);
                             }))
-        << item.item << "\n" << listed(refusals);
+        << item.item << "\n"
+        << listed(refusals);
     ++cases;
   }
   EXPECT_GE(cases, 15U);
@@ -130,7 +132,7 @@ TEST_P(Refusals, EverySingleUsePart) {
       ++cases;
     }
   }
-  EXPECT_GE(cases, 3U);   // both track-rod pins and the drag-link pin
+  EXPECT_GE(cases, 3U);  // both track-rod pins and the drag-link pin
 }
 
 TEST_P(Refusals, EverySafetyReading) {
@@ -147,7 +149,7 @@ TEST_P(Refusals, EverySafetyReading) {
     EXPECT_TRUE(names(without.refusals(*verdict), "not_proved", complete.stepName(i)));
     ++cases;
   }
-  EXPECT_GE(cases, 2U);   // the pull of each side
+  EXPECT_GE(cases, 2U);  // the pull of each side
 }
 
 TEST_P(Refusals, EveryStepThatIsNotOptional) {
@@ -184,7 +186,7 @@ TEST(RefusalsByVerdict, UndecidedNeverPassesAndAnOverrideIsPrintedAsNotProved) {
   Shop shop;
   shop.setUp();
   auto what = situation();
-  what.left.interferenceMillimetres = 0.402;   // close to the lower limit: undecided
+  what.left.interferenceMillimetres = 0.402;  // close to the lower limit: undecided
   what.scatterNewtons = 0.45;
   app::demo::Mechanic mechanic(*shop.workshop, shop.clock, "KL", 21);
   workWholePlan(shop, mechanic, what, "swivel-preload");
@@ -194,7 +196,8 @@ TEST(RefusalsByVerdict, UndecidedNeverPassesAndAnOverrideIsPrintedAsNotProved) {
   const auto step = state.findStep(*run, "pull", model::Side::Left);
   ASSERT_TRUE(step);
   const auto refusals = workshop::againstSignOff(state);
-  ASSERT_TRUE(names(refusals, "not_proved", state.stepName(*step), "undecided")) << listed(refusals);
+  ASSERT_TRUE(names(refusals, "not_proved", state.stepName(*step), "undecided"))
+      << listed(refusals);
   shop.ok(R"({"do":"override","rule":"not_proved","step":"fit-shims-and-pull/pull","side":"left",)"
           R"("why":"the scale is too coarse, owner informed"})");
   shop.ok(R"({"do":"sign_off"})");

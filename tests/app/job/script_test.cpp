@@ -52,13 +52,12 @@ std::string bytesOf(const std::string& path) {
 }
 
 TEST_F(JobProgram, AnswersEachLineAndRemembersWhoAndWhichJob) {
-  const auto path = script(
-      R"({"id":"a","do":"set_person","initials":"KL","name":"Kaya Lindner"})"
-      "\n"
-      R"({"id":"b","do":"open_job","by":"KL","registration":"AB 12"})"
-      "\n"
-      R"({"id":"c","do":"note","text":"hello"})"
-      "\n");
+  const auto path = script(R"({"id":"a","do":"set_person","initials":"KL","name":"Kaya Lindner"})"
+                           "\n"
+                           R"({"id":"b","do":"open_job","by":"KL","registration":"AB 12"})"
+                           "\n"
+                           R"({"id":"c","do":"note","text":"hello"})"
+                           "\n");
   const auto run =
       program("job --book '" + in("new book.swbook") + "' --create --script '" + path + "'");
   EXPECT_EQ(run.exit, 0) << run.out;
@@ -88,7 +87,8 @@ TEST_F(JobProgram, AMissingBookIsNamedAndNotMade) {
 }
 
 TEST_F(JobProgram, ADryRunWritesNothing) {
-  const auto path = script(R"({"do":"open_job","registration":"AB 12"})" "\n");
+  const auto path = script(R"({"do":"open_job","registration":"AB 12"})"
+                           "\n");
   const std::string book = in("book.swbook");
   ASSERT_EQ(program("job --book '" + book + "' --create --script '" + path + "'").exit, 0);
   const std::string before = bytesOf(book);
@@ -99,7 +99,8 @@ TEST_F(JobProgram, ADryRunWritesNothing) {
 }
 
 TEST_F(JobProgram, TheFirstOpeningOfADayLeavesACopyThatRestores) {
-  const auto path = script(R"({"do":"open_job","registration":"AB 12"})" "\n");
+  const auto path = script(R"({"do":"open_job","registration":"AB 12"})"
+                           "\n");
   const std::string book = in("book.swbook");
   ASSERT_EQ(program("job --book '" + book + "' --create --script '" + path + "'").exit, 0);
   std::size_t copies = 0;

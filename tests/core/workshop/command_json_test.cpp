@@ -13,9 +13,9 @@ Result<Command> read(const std::string& text) {
 }
 
 TEST(CommandJson, ReadsWhereWhoAndWhat) {
-  const auto command = read(
-      R"({"id":"a7","do":"take_readings","by":"KL","job":4,"step":"as-found-pull/pull_ahead",)"
-      R"("side":"left","readings":"17 17.5","instrument":"scale","sealant":"wet"})");
+  const auto command =
+      read(R"({"id":"a7","do":"take_readings","by":"KL","job":4,"step":"as-found-pull/pull_ahead",)"
+           R"("side":"left","readings":"17 17.5","instrument":"scale","sealant":"wet"})");
   ASSERT_TRUE(command) << command.error().key;
   EXPECT_EQ(command->id, "a7");
   EXPECT_EQ(command->side, model::Side::Left);

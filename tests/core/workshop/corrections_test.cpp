@@ -48,9 +48,8 @@ class Corrections : public testing::Test {
 
 TEST_F(Corrections, ATypingSlipBecomesAChainAndANewVerdict) {
   const auto slip = readingTyped("91.0");
-  const auto outcome =
-      shop.ok(R"({"do":"correct","entry":)" + std::to_string(slip) +
-              R"(,"reason":"typing_slip","field":"value","value":"19.1"})");
+  const auto outcome = shop.ok(R"({"do":"correct","entry":)" + std::to_string(slip) +
+                               R"(,"reason":"typing_slip","field":"value","value":"19.1"})");
   EXPECT_EQ(Shop::value(outcome, "verdict", "verdict"), "within");
   const auto chain = shop.book->history({slip});
   ASSERT_TRUE(chain);
@@ -99,7 +98,7 @@ TEST_F(Corrections, AWholeSeriesMovesInOneAction) {
   for (const auto& entry : state.entries) {
     if (entry.reason == model::CorrectionReason::WrongSide) ++moved;
   }
-  EXPECT_EQ(moved, 1U + 4U + 1U);   // the series, its four pulls, the verdict that went
+  EXPECT_EQ(moved, 1U + 4U + 1U);  // the series, its four pulls, the verdict that went
   expectSoundBook();
 }
 

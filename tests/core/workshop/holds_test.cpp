@@ -38,8 +38,7 @@ class Holds : public testing::Test {
   Shop shop;
 };
 
-const char* const kWheelOff =
-    R"({"do":"do_step","step":"wheels-off/wheel_off","side":"left"})";
+const char* const kWheelOff = R"({"do":"do_step","step":"wheels-off/wheel_off","side":"left"})";
 
 TEST_F(Holds, LaterWorkIsRefusedByTheHoldsName) {
   const auto error = shop.refused(kWheelOff, "workshop.not_yet");

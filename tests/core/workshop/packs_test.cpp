@@ -10,7 +10,8 @@ namespace {
 /// A job with packs and pulls on both sides and nothing else in the way.
 class Packs : public testing::Test {
  protected:
-  void start(const std::string& layout, const std::string& limits = R"("min":"15 N","max":"26 N")") {
+  void start(const std::string& layout,
+             const std::string& limits = R"("min":"15 N","max":"26 N")") {
     shop.setUp();
     shop.ok(R"({"do":"set_vehicle","registration":"AB 12","shim_layout":")" + layout + "\"}");
     if (limits.find("min") == std::string::npos) {
@@ -31,8 +32,9 @@ class Packs : public testing::Test {
   workshop::Outcome fit(const std::string& side, const std::string& shims, int round = 1) {
     allow("fit_pack", side, round);
     return shop.ok(R"({"do":"shim_pack","role":"fitted","step":"fit-shims-and-pull/fit_pack",)"
-                   R"("side":")" + side + R"(","round":)" + std::to_string(round) +
-                   R"(,"shims":")" + shims + "\"}");
+                   R"("side":")" +
+                   side + R"(","round":)" + std::to_string(round) + R"(,"shims":")" + shims +
+                   "\"}");
   }
 
   workshop::Outcome pull(const std::string& side, const std::string& readings, int round = 1) {
@@ -106,7 +108,7 @@ TEST_F(Packs, AnUndecidedPullAsksForMorePullsNotForAPack) {
 
 TEST_F(Packs, TheEndOfThePacksLeadsToWhatElse) {
   start("cap_flange");
-  fit("left", "0.10");   // the thinnest pack there is
+  fit("left", "0.10");  // the thinnest pack there is
   const auto outcome = pull("left", "11 10.0 10.2 10.0");
   EXPECT_TRUE(Shop::told(outcome, "packs_exhausted"));
   EXPECT_TRUE(shop.state().newestRun("what-else-to-suspect", model::Side::Left).has_value());
@@ -136,8 +138,8 @@ TEST_F(Packs, ALooseHubIsNotWithinEvenIfTheNumberIs) {
   bool refused = false;
   const auto state = shop.state();
   for (const auto& refusal : workshop::againstSignOff(state)) {
-    refused = refused || (refusal.key == "not_proved" && refusal.step.find("(left)") !=
-                                                             std::string::npos);
+    refused = refused ||
+              (refusal.key == "not_proved" && refusal.step.find("(left)") != std::string::npos);
   }
   EXPECT_TRUE(refused);
 }
@@ -172,9 +174,8 @@ TEST_F(Packs, EveryRoundKeepsItsPackAndItsPull) {
 TEST_F(Packs, GritMeansRenewalWithTheNumberWithin) {
   start("cap_flange");
   allow("swing", "left");
-  const auto outcome =
-      shop.ok(R"({"do":"observe","step":"fit-shims-and-pull/swing","side":"left",)"
-              R"("key":"feel","value":"gritty"})");
+  const auto outcome = shop.ok(R"({"do":"observe","step":"fit-shims-and-pull/swing","side":"left",)"
+                               R"("key":"feel","value":"gritty"})");
   EXPECT_TRUE(Shop::told(outcome, "renew_not_shim"));
   const auto state = shop.state();
   EXPECT_TRUE(state.newestRun("renew-swivel-bearings", model::Side::Left).has_value());

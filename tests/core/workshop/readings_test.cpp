@@ -62,8 +62,7 @@ TEST_F(Readings, AnExtensionRaisesTheBar) {
 }
 
 TEST_F(Readings, KilogramsOnAScaleAreKilogramForce) {
-  const auto outcome =
-      shop.ok(take(kAhead, "1,95 kg", R"("instrument":"fish scale","planned":1)"));
+  const auto outcome = shop.ok(take(kAhead, "1,95 kg", R"("instrument":"fish scale","planned":1)"));
   EXPECT_EQ(Shop::value(outcome, "read_as", "how"), "mass_as_force");
   const auto state = shop.state();
   EXPECT_EQ(state.series[0].readings[0].fact.value.unit, "kgf");
@@ -90,9 +89,9 @@ TEST_F(Readings, AnotherStateIsAnotherSeriesWithoutThisLimit) {
 
 TEST_F(Readings, AnyDifferenceOfStateKeepsPullsApart) {
   shop.ok(take(kAhead, "22 19.0"));
-  const char* const kDifferences[] = {R"("rods":"on")", R"("damper":"on")", R"("sealant":"wet")",
-                                      R"("grease":"fresh")", R"("movement":"steady")",
-                                      R"("position":"left_15")"};
+  const char* const kDifferences[] = {R"("rods":"on")",         R"("damper":"on")",
+                                      R"("sealant":"wet")",     R"("grease":"fresh")",
+                                      R"("movement":"steady")", R"("position":"left_15")"};
   std::size_t count = 1;
   for (const char* difference : kDifferences) {
     shop.ok(take(kAhead, "19.0", std::string(R"("instrument":"scale",)") + difference));
@@ -113,14 +112,13 @@ TEST_F(Readings, AnotherInstrumentIsAnotherSeries) {
 }
 
 TEST_F(Readings, AScaleNobodyCheckedProvesNothing) {
-  const auto outcome =
-      shop.ok(take(kFit, "2.1 2.05 2.10 2.05", R"("instrument":"fish scale")"));
+  const auto outcome = shop.ok(take(kFit, "2.1 2.05 2.10 2.05", R"("instrument":"fish scale")"));
   EXPECT_EQ(Shop::value(outcome, "verdict", "verdict"), "undecided");
   shop.ok(R"({"do":"check_instrument","instrument":"fish scale","against":"2 kg of sugar",)"
           R"("applied":"2.00 kg","shown":"2.00 kg","applied_uncertainty":"0.01 kg"})");
-  const auto checked = shop.ok(take(
-      kFit, "2.1 2.05 2.10 2.05",
-      R"("instrument":"fish scale","new_series":true,"why":"scale checked against 2 kg")"));
+  const auto checked = shop.ok(
+      take(kFit, "2.1 2.05 2.10 2.05",
+           R"("instrument":"fish scale","new_series":true,"why":"scale checked against 2 kg")"));
   EXPECT_EQ(Shop::value(checked, "verdict", "verdict"), "within");
 }
 

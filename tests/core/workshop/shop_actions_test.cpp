@@ -32,9 +32,9 @@ TEST(ShopActions, FiguresInTwoUnitsThatDisagreeAreQueriedNeverChanged) {
   Shop shop;
   shop.setUp();
   // 100 N m is 73.8 lbf ft: common practice, no source.
-  const auto outcome = shop.ok(
-      R"({"do":"set_spec","registration":"AB 12","key":"wheel_nuts","type":"torque",)"
-      R"("value":"100 N m","second_value":"72 lbf ft"})");
+  const auto outcome =
+      shop.ok(R"({"do":"set_spec","registration":"AB 12","key":"wheel_nuts","type":"torque",)"
+              R"("value":"100 N m","second_value":"72 lbf ft"})");
   ASSERT_TRUE(Shop::told(outcome, "figures_disagree"));
   EXPECT_EQ(Shop::value(outcome, "figures_disagree", "first_converted"), "73.8 lbf ft");
   EXPECT_EQ(Shop::value(outcome, "figures_disagree", "beside_first"), "74 lbf ft");
@@ -47,9 +47,9 @@ TEST(ShopActions, FiguresInTwoUnitsThatDisagreeAreQueriedNeverChanged) {
 TEST(ShopActions, FiguresInTwoUnitsThatAgreeAreNotQueried) {
   Shop shop;
   shop.setUp();
-  const auto outcome = shop.ok(
-      R"({"do":"set_spec","registration":"AB 12","key":"caliper_bolts","type":"torque",)"
-      R"("value":"79 N m","second_value":"58 lbf ft"})");
+  const auto outcome =
+      shop.ok(R"({"do":"set_spec","registration":"AB 12","key":"caliper_bolts","type":"torque",)"
+              R"("value":"79 N m","second_value":"58 lbf ft"})");
   EXPECT_FALSE(Shop::told(outcome, "figures_disagree"));
 }
 
@@ -58,7 +58,8 @@ TEST(ShopActions, ACopiedSheetCarriesOneSource) {
   shop.setUp();
   shop.ok(R"({"do":"set_vehicle","registration":"CD 34"})");
   shop.ok(R"({"do":"copy_spec","from":"AB 12","to":"CD 34"})");
-  shop.ok(R"({"do":"source_spec","registration":"CD 34","source":"owner's handbook, 3rd printing"})");
+  shop.ok(
+      R"({"do":"source_spec","registration":"CD 34","source":"owner's handbook, 3rd printing"})");
   const auto* vehicle = (*shop.workshop->shop())->vehicleByRegistration("CD 34");
   ASSERT_NE(vehicle, nullptr);
   const auto sheet = (*shop.workshop->shop())->specSheet(vehicle->fact.vehicle);
@@ -70,9 +71,9 @@ TEST(ShopActions, WrongKindNamesTheFieldAndNothingChanges) {
   Shop shop;
   shop.setUp();
   const auto before = shop.book->nextEntryId();
-  const auto error = shop.refused(
-      R"({"do":"set_vehicle","registration":"AB 12","front_axle_load":"880 mm"})",
-      "units.wrong_kind");
+  const auto error =
+      shop.refused(R"({"do":"set_vehicle","registration":"AB 12","front_axle_load":"880 mm"})",
+                   "units.wrong_kind");
   EXPECT_EQ(error.field, "front_axle_load");
   EXPECT_EQ(shop.book->nextEntryId()->value, before->value);
 }
@@ -99,9 +100,9 @@ TEST(ShopActions, AVinThatLooksMistypedIsToldAndTaken) {
 TEST(ShopActions, ASpeedIsAskedWithItsInstrument) {
   Shop shop;
   shop.setUp();
-  EXPECT_EQ(shop.refused(R"({"do":"complaint","onset_rising":"70 km/h"})",
-                         "workshop.field_needed").field,
-            "speed_source");
+  EXPECT_EQ(
+      shop.refused(R"({"do":"complaint","onset_rising":"70 km/h"})", "workshop.field_needed").field,
+      "speed_source");
   shop.ok(R"({"do":"complaint","onset_rising":"70 km/h","speed_source":"gps"})");
   shop.ok(R"({"do":"complaint","braking":"starts_and_stays"})");
   const auto state = shop.state();
