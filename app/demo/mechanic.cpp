@@ -292,6 +292,7 @@ class Mechanic::StepWork {
       const double share =
           m_definition.torque->stages.empty() ? 1.0 : m_definition.torque->stages[stage - 1];
       const double set = spec != nullptr && spec->fact.value ? spec->fact.value->si * share : 0.0;
+      if (set > 0) mark.set = fixedDecimal(set, 1) + " N m";
       const bool fits = small != nullptr && small->fact.rangeMax && set <= small->fact.rangeMax->si;
       mark.wrench = fits ? m_situation.smallWrench : m_situation.largeWrench;
       if (auto sent = send(mark); !sent) return sent;
