@@ -131,10 +131,8 @@ class Mechanic::StepWork {
   /// The first word of every question is the unremarkable one.
   Result<void> observe() {
     for (const auto& question : m_definition.observe) {
-      workshop::Observe seen;
-      seen.key = question.key;
-      seen.value = question.choices.front().word;
-      if (auto sent = send(seen); !sent) return sent;
+      const std::string& first = question.choices.at(0).word;
+      if (auto sent = send(workshop::Observe{question.key, first, std::nullopt}); !sent) return sent;
     }
     return {};
   }

@@ -42,7 +42,7 @@ Result<std::optional<TypedQuantity>> readPermissible(Context& context,
   auto number = readQuantity(context, std::string_view(*text).substr(0, percent),
                              "permissible_error", QuantityKind::Number);
   if (!number) return failAs(number);
-  number->unit = "%";
+  number->unit.assign(1, '%');
   number->si /= 100.0;
   return std::optional<TypedQuantity>(std::move(*number));
 }
