@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QCoreApplication>
 #include <QGuiApplication>
+#include <QHash>
 #include <clocale>
 #include <csignal>
 #include <iostream>
@@ -11,12 +12,10 @@
 
 namespace {
 
-/// Without a display Qt Gui still lays out text and writes PDF on its offscreen platform.
+/// A command opens no window: pages are laid out on the offscreen platform whatever the display, so
+/// that they are the same everywhere.
 void preparePlatform() {
-  const bool display =
-      !qEnvironmentVariableIsEmpty("DISPLAY") || !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
-  const bool chosen = !qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM");
-  if (!display && !chosen) qputenv("QT_QPA_PLATFORM", "offscreen");
+  if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
 }
 
 std::unique_ptr<QCoreApplication> makeApplication(sw::app::NeedsGui needsGui, int& count,
@@ -31,6 +30,8 @@ std::unique_ptr<QCoreApplication> makeApplication(sw::app::NeedsGui needsGui, in
 int main(int count, char** values) {
   // A reader that goes away is an output that cannot be written, not a sudden end.
   (void)std::signal(SIGPIPE, SIG_IGN);
+  // Qt writes the fonts of a PDF in the order of a hash table: the same facts give the same bytes.
+  QHashSeed::setDeterministicGlobalSeed();
   std::ios::sync_with_stdio(false);
   const std::vector<std::string> arguments(values + (count > 0 ? 1 : 0), values + count);
   const auto commands = sw::app::commands();

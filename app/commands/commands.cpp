@@ -7,8 +7,8 @@ namespace sw::app {
 
 std::span<const Command> commands() {
   static const std::array kTable{
-      demoCommand(),   jobCommand(),     checkBookCommand(),
-      backupCommand(), restoreCommand(), computeCommand(),
+      demoCommand(), jobCommand(),       sheetCommand(),  cardCommand(),    exportCommand(),
+      listCommand(), checkBookCommand(), backupCommand(), restoreCommand(), computeCommand(),
   };
   return kTable;
 }

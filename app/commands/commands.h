@@ -13,10 +13,14 @@ namespace sw::app {
 [[nodiscard]] std::span<const Command> commands();
 
 [[nodiscard]] Command backupCommand();
+[[nodiscard]] Command cardCommand();
 [[nodiscard]] Command checkBookCommand();
 [[nodiscard]] Command computeCommand();
 [[nodiscard]] Command demoCommand();
+[[nodiscard]] Command exportCommand();
 [[nodiscard]] Command jobCommand();
+[[nodiscard]] Command listCommand();
 [[nodiscard]] Command restoreCommand();
+[[nodiscard]] Command sheetCommand();
 
 }  // namespace sw::app

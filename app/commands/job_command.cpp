@@ -10,6 +10,7 @@
 #include "cli/resources.h"
 #include "commands/commands.h"
 #include "phrasing/event_sentence.h"
+#include "report_print/picture_intake.h"
 #include "store/backup.h"
 #include "workshop/command_json.h"
 #include "workshop/workshop.h"
@@ -122,7 +123,8 @@ int runLines(CommandContext& context, store::Book& book, std::istream& in) {
   for (const Error& problem : library.problems()) {
     context.streams.err << errorLine(problem, context.name, context.errorFormat);
   }
-  workshop::Workshop shop(book, library, context.clock, nullptr);
+  const report_print::QtPictureIntake pictures;
+  workshop::Workshop shop(book, library, context.clock, &pictures);
   ScriptRun run(shop, context.streams.out);
   std::string text;
   while (std::getline(in, text)) run.line(text);

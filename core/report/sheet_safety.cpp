@@ -83,6 +83,18 @@ void addUnanswered(const SheetContext& context, Table& table) {
   }
 }
 
+/// The step a refusal names, in the titles of the procedures.
+QString stepText(const SheetContext& context, const std::string& name) {
+  const auto& job = context.job();
+  for (std::size_t i = 0; i < job.steps.size(); ++i) {
+    if (name.empty() || job.stepName(i) != name) continue;
+    const auto& view = job.steps[i];
+    return context.runTitle(job.runs[view.run]) + QStringLiteral(": ") +
+           fromUtf8(view.step->title) + sideSuffix(view.side);
+  }
+  return fromUtf8(name);
+}
+
 void addRefusals(const SheetContext& context, Section& section) {
   const auto refusals = workshop::againstSignOff(context.job());
   if (refusals.empty()) {
@@ -94,11 +106,11 @@ void addRefusals(const SheetContext& context, Section& section) {
   section.blocks.push_back(
       Paragraph{plain(QStringLiteral("What stands against sign-off:")), TextLook::Normal});
   Table table;
-  table.columns = {{QStringLiteral("Reason"), 58, Align::Left},
-                   {QStringLiteral("Step"), 42, Align::Left}};
+  table.columns = {{QStringLiteral("Reason"), 45, Align::Left},
+                   {QStringLiteral("Step"), 55, Align::Left}};
   for (const auto& refusal : refusals) {
     table.rows.push_back(
-        {{cellOf(refusalText(refusal)), cellOf(fromUtf8(refusal.step))}, RowKind::Body});
+        {{cellOf(refusalText(refusal)), cellOf(stepText(context, refusal.step))}, RowKind::Body});
   }
   section.blocks.push_back(std::move(table));
 }

@@ -5,6 +5,7 @@
 #include "report/quantity_text.h"
 #include "report/sheet_sections.h"
 #include "report/wording.h"
+#include "workshop/rules.h"
 
 namespace sw::report {
 
@@ -80,6 +81,11 @@ struct SeenText {
 };
 SeenText seenText(const SheetContext& context, const Entry& entry, const model::Observation& seen) {
   SeenText text{humanWord(seen.key), humanWord(seen.value), {}};
+  if (seen.key == workshop::kComputedPeak) {
+    const bool peak = seen.value == "peak";
+    text.asked = QStringLiteral("Computed: the pull straight ahead beside those at 15°");
+    text.seen = peak ? QStringLiteral("A peak straight ahead") : QStringLiteral("No peak");
+  }
   const auto* step = context.step(entry.run, entry.step);
   if (step == nullptr) return text;
   for (const auto& observe : step->observe) {

@@ -195,7 +195,8 @@ QString overrideText(std::string_view rule) {
 QString refusalText(const workshop::Refusal& refusal) {
   QString text = orElse(look(kRefusals, refusal.key), refusal.key);
   const bool isWord = refusal.key == "not_proved";
-  if (!refusal.what.empty()) {
+  // An open step is named beside its reason already.
+  if (!refusal.what.empty() && refusal.key != "step_open") {
     const QString what = refusal.key == "hold_open" ? phrasing::holdName(refusal.what)
                          : isWord                   ? humanWord(refusal.what)
                                                     : fromUtf8(refusal.what);

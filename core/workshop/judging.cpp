@@ -144,9 +144,9 @@ Result<void> lookForPeak(Context& context, std::size_t step) {
   const auto toRight = spreadOf(*right, graduation);
   const bool peak = higher(straight, toLeft) && higher(straight, toRight);
   context.add(model::Observation{std::string(kComputedPeak), peak ? "peak" : "none",
-                                 fullPrecision(straight.mean) + " N straight ahead, " +
-                                     fullPrecision(toLeft.mean) + " N and " +
-                                     fullPrecision(toRight.mean) + " N turned"},
+                                 fixedDecimal(straight.mean, 1) + " N straight ahead, " +
+                                     fixedDecimal(toLeft.mean, 1) + " N and " +
+                                     fixedDecimal(toRight.mean, 1) + " N turned"},
               context.placeOf(step));
   const model::Side side = *series->side;
   if (auto again = context.refresh(); !again) return failAs(again);

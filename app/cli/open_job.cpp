@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "cli/open_job.h"
+
+#include <algorithm>
+#include <charconv>
+
+#include "cli/open_book.h"
+#include "cli/resources.h"
+
+namespace sw::app {
+
+namespace {
+
+Result<model::JobId> jobNumber(const CommandContext& context) {
+  const auto text = context.required("job");
+  if (!text) return failAs(text);
+  model::JobId job;
+  const char* const end = text->data() + text->size();
+  const auto [stop, error] = std::from_chars(text->data(), end, job.value);
+  if (error != std::errc{} || stop != end || !job.valid()) {
+    return fail(ErrorCode::InvalidInput, "cli.not_a_whole_number", "--job", {{"text", *text}});
+  }
+  return job;
+}
+
+/// The clock of a job that is only looked at stands at its last entry.
+Result<Timestamp> lastEntered(const store::Book& book, model::JobId job) {
+  const auto entries = book.jobEntries(job);
+  if (!entries) return failAs(entries);
+  Timestamp last;
+  for (const model::Entry& entry : *entries) last = std::max(last, entry.enteredAt);
+  return last;
+}
+
+}  // namespace
+
+Result<OpenedJob> openJob(const CommandContext& context) {
+  const auto number = jobNumber(context);
+  if (!number) return failAs(number);
+  auto book = openBook(context, store::OpenMode::ViewOnly);
+  if (!book) return failAs(book);
+  const auto resources = resourceFolder();
+  if (!resources) return failAs(resources);
+  const auto asOf = lastEntered(**book, *number);
+  if (!asOf) return failAs(asOf);
+
+  OpenedJob opened;
+  opened.book = std::move(*book);
+  opened.asOf = *asOf;
+  opened.library =
+      std::make_unique<procedures::Library>(procedures::Library::load(resources->string()));
+  const ManualClock clock(*asOf);
+  const workshop::Workshop workshop(*opened.book, *opened.library, clock, nullptr);
+  auto job = workshop.job(*number);
+  if (!job) return tl::make_unexpected(job.error().about("--job"));
+  opened.job = std::move(*job);
+  auto shop = workshop.shopOf(opened.job.entries);
+  if (!shop) return failAs(shop);
+  opened.shop = std::move(*shop);
+  return opened;
+}
+
+std::vector<const procedures::Procedure*> proceduresOfPlan(const procedures::Library& library,
+                                                           std::string_view plan) {
+  std::vector<const procedures::Procedure*> list;
+  const auto* found = library.plan(plan);
+  if (found == nullptr) return list;
+  for (const std::string& id : found->procedures) {
+    if (const auto* procedure = library.procedure(id)) list.push_back(procedure);
+  }
+  return list;
+}
+
+}  // namespace sw::app

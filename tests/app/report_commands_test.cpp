@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <unistd.h>
+
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+#include "support/child.h"
+
+// export, sheet, card and list as a user runs them, on the demonstration book, without a display.
+
+namespace sw::test {
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::Not;
+namespace fs = std::filesystem;
+
+ChildRun run(std::vector<std::string> arguments) {
+  return runChild(SW_PROGRAM, {std::move(arguments), {}, {}, {}});
+}
+
+std::string contentOf(const fs::path& file) {
+  std::ostringstream text;
+  text << std::ifstream(file, std::ios::binary).rdbuf();
+  return text.str();
+}
+
+class ReportCommands : public ::testing::Test {
+ protected:
+  static void SetUpTestSuite() {
+    s_folder = fs::temp_directory_path() / ("report commands " + std::to_string(getpid()));
+    fs::create_directories(s_folder);
+    const auto made = run({"demo", "--book", book()});
+    ASSERT_EQ(made.exitCode, 0) << made.err;
+  }
+  static void TearDownTestSuite() { fs::remove_all(s_folder); }
+  static std::string book() { return (s_folder / "shop é.swbook").string(); }
+  static std::string file(const std::string& name) { return (s_folder / name).string(); }
+  static inline fs::path s_folder;
+};
+
+TEST_F(ReportCommands, SheetsAreWrittenTwiceTheSame) {
+  for (const char* name : {"sheet.pdf", "sheet.html"}) {
+    const std::vector<std::string> arguments{"sheet", "--book", book(), "--job", "1", "--out"};
+    auto first = arguments, second = arguments;
+    first.push_back(file(name));
+    second.push_back(file(std::string("again ") + name));
+    ASSERT_EQ(run(first).exitCode, 0) << run(first).err;
+    ASSERT_EQ(run(second).exitCode, 0);
+    EXPECT_GT(contentOf(first.back()).size(), 5000U);
+    EXPECT_EQ(contentOf(first.back()), contentOf(second.back()));
+  }
+  EXPECT_TRUE(contentOf(file("sheet.pdf")).starts_with("%PDF-"));
+}
+
+TEST_F(ReportCommands, TheCustomersCopyAndTheCard) {
+  const auto brief = file("brief.html");
+  ASSERT_EQ(run({"sheet", "--book", book(), "--job", "1", "--copy", "customer", "--paper", "Letter",
+                 "--out", brief})
+                .exitCode,
+            0);
+  EXPECT_THAT(contentOf(brief), HasSubstr("customer copy"));
+  EXPECT_THAT(contentOf(brief), HasSubstr("size: letter"));
+  const auto card = run({"card", "--book", book(), "--job", "1", "--out", file("card.pdf")});
+  EXPECT_EQ(card.exitCode, 0) << card.err;
+  EXPECT_EQ(card.out, file("card.pdf") + "\n");
+}
+
+TEST_F(ReportCommands, ExportAndListsAreJson) {
+  const auto exported = run({"export", "--book", book(), "--job", "1"});
+  EXPECT_EQ(exported.exitCode, 0);
+  EXPECT_THAT(exported.out, ::testing::StartsWith("{\n  \"schema\": 1,"));
+  for (const char* what : {"vehicles", "jobs", "due"}) {
+    const auto text = run({"list", what, "--book", book()});
+    EXPECT_EQ(text.exitCode, 0) << text.err;
+    EXPECT_THAT(text.out, HasSubstr("Registration"));
+    const auto json = run({"list", what, "--book", book(), "--json"});
+    EXPECT_THAT(json.out, ::testing::StartsWith("["));
+  }
+}
+
+TEST_F(ReportCommands, WhatIsWrongIsNamedAndNothingIsWritten) {
+  const auto refusal = [&](std::vector<std::string> arguments, int code, const std::string& says) {
+    const auto answer = run(std::move(arguments));
+    EXPECT_EQ(answer.exitCode, code) << answer.err;
+    EXPECT_EQ(answer.out, "");
+    EXPECT_THAT(answer.err, HasSubstr(says));
+  };
+  refusal({"sheet", "--book", book(), "--job", "1", "--out", file("x.doc")}, 2, "--out");
+  refusal({"sheet", "--book", book(), "--job", "x", "--out", file("x.pdf")}, 2, "--job");
+  refusal({"sheet", "--book", book(), "--job", "999", "--out", file("x.pdf")}, 2, "--job");
+  refusal({"sheet", "--book", book(), "--job", "1", "--copy", "both", "--out", file("x.pdf")}, 2,
+          "--copy");
+  refusal({"sheet", "--book", book(), "--job", "1"}, 2, "--out");
+  refusal({"sheet", "--book", file("none.swbook"), "--job", "1", "--out", file("x.pdf")}, 3, "");
+  refusal({"sheet", "--book", book(), "--job", "1", "--out", file("no/such/folder/x.pdf")}, 4,
+          "--out");
+  refusal({"list", "everything", "--book", book()}, 2, "vehicles, jobs, due");
+  EXPECT_FALSE(fs::exists(file("x.pdf")));
+}
+
+TEST_F(ReportCommands, LookingChangesNothing) {
+  const std::string before = contentOf(book());
+  for (const char* what : {"vehicles", "jobs", "due"}) (void)run({"list", what, "--book", book()});
+  (void)run({"card", "--book", book(), "--job", "2", "--out", file("again.pdf")});
+  EXPECT_EQ(contentOf(book()), before);
+}
+
+}  // namespace
+}  // namespace sw::test
