@@ -129,8 +129,10 @@ class Shop {
        R"("drag_link_side":"left","steering_arm_on_cap":"no","lubricant":"grease",)"
        R"("shim_ends":"top","shim_layout":"cap_flange","swivel_bearing":"taper",)"
        R"("drag_link_fixes_to":"steering_arm","damper_fixes_to":"track_rod",)"
-       R"("disc_mount":"outside","wheel_bearing":"end_float","abs_lead":"no")" +
-       vehicleExtras + "}");
+       R"("disc_mount":"outside","wheel_bearing":"end_float","abs_lead":"no"})");
+    if (!vehicleExtras.empty()) {
+      ok(R"({"do":"set_vehicle","registration":"AB 12")" + vehicleExtras + "}");
+    }
     setUpSpecs();
     ok(R"({"do":"open_job","registration":"AB 12","odometer":"120500"})");
   }

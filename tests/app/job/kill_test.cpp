@@ -119,7 +119,7 @@ TEST(Kill, NoAcknowledgedEntryIsLost) {
   for (int i = 0; i < kKills; ++i) {
     Program program(shop.path);
     program.send(commands(job, kLines, i));
-    usleep(30'000 + random() % 120'000);
+    usleep(30'000 + static_cast<useconds_t>(random() % 120'000));
     program.kill();
     const auto entries = program.acknowledged();
     acknowledged += entries.size();

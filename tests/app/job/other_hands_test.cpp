@@ -15,18 +15,20 @@ namespace {
 
 using model::Json;
 
-std::string significant12(double value) {
+/// SI values agree to 12 digits; what is computed from them (the degrees of freedom are a quotient
+/// of fourth powers) to 9.
+std::string significant(double value, int digits) {
   std::array<char, 40> text{};
-  std::snprintf(text.data(), text.size(), "%.12g", value);
+  std::snprintf(text.data(), text.size(), "%.*g", digits, value);
   return text.data();
 }
 
 /// Leaves what does not depend on who typed it how: SI values, words, sides.
 Json plain(const Json& json) {
   if (json.is_object() && json.contains("si") && json.contains("unit")) {
-    return significant12(json["si"].get<double>());
+    return significant(json["si"].get<double>(), 12);
   }
-  if (json.is_number_float()) return significant12(json.get<double>());
+  if (json.is_number_float()) return significant(json.get<double>(), 9);
   if (!json.is_object()) return json;
   Json result = Json::object();
   for (const auto& [key, value] : json.items()) {

@@ -18,9 +18,9 @@ struct Run {
   std::string out;
 };
 
-/// Runs the program through the shell; what it writes to standard error comes too.
+/// Runs the program through the shell; what it writes to standard output.
 Run program(const std::string& arguments) {
-  const std::string command = std::string("'") + SW_PROGRAM + "' " + arguments + " 2>&1";
+  const std::string command = std::string("'") + SW_PROGRAM + "' " + arguments + " 2>/dev/null";
   Run run;
   FILE* pipe = popen(command.c_str(), "r");
   EXPECT_NE(pipe, nullptr);
