@@ -115,7 +115,8 @@ class Printer {
     const double left = column * (m_columnWidth + dots(m_geometry.gap));
     painter.save();
     painter.translate(left, dots(m_geometry.runningRoom) - index * page.height());
-    const QRectF clip(0, index * page.height(), page.width(), page.height());
+    // A hair less than the page, or a coarse screen shows the tops of the next page's letters.
+    const QRectF clip(0, index * page.height(), page.width(), page.height() - dots(0.3));
     QAbstractTextDocumentLayout::PaintContext context;
     context.clip = clip;
     context.palette.setColor(QPalette::Text, Qt::black);
