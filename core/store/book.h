@@ -22,11 +22,6 @@ enum class OpenMode {
   ViewOnly,   ///< never writes; allowed while another program has the book
 };
 
-/// What the book's holder is called in the lock notice a second program shows.
-struct Holder {
-  std::string who;  ///< user and host
-};
-
 /// One line of the job list.
 struct JobSummary {
   model::JobId job;
