@@ -133,7 +133,7 @@ Json summaryJson(const workshop::JobState& job) {
 
 Json exportJob(const workshop::JobState& job, const workshop::ShopState& shop) {
   References references;
-  for (const model::Entry& entry : job.entries) references.addAll(entry);
+  for (const auto& entry : job.entries) references.addAll(*entry);
   Json json = Json::object();
   json["schema"] = 1;
   json["job"] = jobJson(job);
@@ -143,7 +143,7 @@ Json exportJob(const workshop::JobState& job, const workshop::ShopState& shop) {
   json["instrument_checks"] = revisionsJson<model::InstrumentCheck>(shop, references.checks);
   json["spec"] = revisionsJson<model::SpecItem>(shop, references.specs);
   json["procedures"] = proceduresJson(job);
-  json["entries"] = listJson(job.entries, model::toJson);
+  json["entries"] = listJson(job.entries, [](const auto& entry) { return model::toJson(*entry); });
   json["summary"] = summaryJson(job);
   return json;
 }

@@ -11,7 +11,7 @@ namespace sw::report {
 SheetContext::SheetContext(const workshop::JobState& job, const workshop::ShopState& shop,
                            const SheetOptions& options)
     : m_job(job), m_shop(shop), m_options(options) {
-  for (const model::Entry& one : m_job.entries) m_byId.emplace(one.id.value, &one);
+  for (const auto& one : m_job.entries) m_byId.emplace(one->id.value, one.get());
 }
 
 QString SheetContext::initials(const std::optional<model::EntryId>& person) const {

@@ -69,12 +69,12 @@ void addReading(const SheetContext& context, const ReadingView& reading, Cell& c
 
 /// Readings of the series that were taken back.
 void addWithdrawn(const SheetContext& context, const SeriesView& series, Cell& cell) {
-  for (const Entry& entry : context.job().entries) {
-    if (model::as<model::Withdrawal>(entry) == nullptr || !entry.replaces) continue;
-    const Entry* before = context.entry(*entry.replaces);
+  for (const auto& entry : context.job().entries) {
+    if (model::as<model::Withdrawal>(*entry) == nullptr || !entry->replaces) continue;
+    const Entry* before = context.entry(*entry->replaces);
     const auto* reading = before == nullptr ? nullptr : model::as<model::Reading>(*before);
     if (reading == nullptr || reading->series != series.id) continue;
-    cell.lines.push_back(struckReading(context, *before, entry));
+    cell.lines.push_back(struckReading(context, *before, *entry));
   }
 }
 

@@ -183,9 +183,9 @@ Section correctionsSection(const SheetContext& context) {
                    {QStringLiteral("Is"), 20, Align::Left},
                    {QStringLiteral("Reason"), 20, Align::Left},
                    {QStringLiteral("By, when"), 16, Align::Left}};
-  for (const Entry& entry : context.job().entries) {
-    if (!entry.replaces || followsFromAnother(context, entry)) continue;
-    table.rows.push_back(correctionRow(context, entry));
+  for (const auto& entry : context.job().entries) {
+    if (!entry->replaces || followsFromAnother(context, *entry)) continue;
+    table.rows.push_back(correctionRow(context, *entry));
   }
   return withTable("Corrections, in the order they were made", std::move(table));
 }
@@ -194,10 +194,10 @@ Section peopleSection(const SheetContext& context) {
   std::set<model::EntryId> seen;
   std::set<std::string> versions;
   QStringList names;
-  for (const Entry& entry : context.job().entries) {
-    versions.insert(entry.programVersion);
-    if (!entry.by || !seen.insert(*entry.by).second) continue;
-    const auto* person = context.shop().revision<model::Person>(*entry.by);
+  for (const auto& entry : context.job().entries) {
+    versions.insert(entry->programVersion);
+    if (!entry->by || !seen.insert(*entry->by).second) continue;
+    const auto* person = context.shop().revision<model::Person>(*entry->by);
     if (person == nullptr) continue;
     names += fromUtf8(person->initials) + QStringLiteral(" = ") + fromUtf8(person->name);
   }

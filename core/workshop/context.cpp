@@ -23,22 +23,16 @@ std::string_view word(ReadNote note) {
 
 }  // namespace
 
-Result<void> Context::enterJob(model::JobId job) {
-  auto entries = m.book->jobEntries(job);
-  if (!entries) return failAs(entries);
-  if (entries->empty()) {
-    return fail(ErrorCode::NotFound, "workshop.no_job", "job",
-                {{"job", std::to_string(job.value)}});
-  }
+Result<void> Context::enterJob(model::JobId job, JobFacts facts) {
   m_jobId = job;
-  m_base = std::move(*entries);
+  m_base = std::move(facts);
   return refresh();
 }
 
 Result<void> Context::refresh() {
-  std::vector<model::Entry> entries = m_base;
+  JobFacts facts = m_base;
   for (const auto& entry : m_added) {
-    if (entry.job.has_value()) entries.push_back(entry);
+    if (entry.job.has_value()) facts.push_back(std::make_shared<const model::Entry>(entry));
   }
   // Procedure texts frozen by this very command are not in the book yet.
   const auto lookup = [this](const std::string& hash) {
@@ -48,7 +42,7 @@ Result<void> Context::refresh() {
     }
     return std::shared_ptr<const procedures::Procedure>{};
   };
-  auto state = deriveJob(std::move(entries), *m.shop, lookup, m.doneAt);
+  auto state = deriveJob(std::move(facts), *m.shop, lookup, m.doneAt);
   if (!state) return failAs(state);
   m_state = std::move(*state);
   return {};

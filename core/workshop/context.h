@@ -44,8 +44,8 @@ class Context {
   [[nodiscard]] Timestamp now() const { return m.now; }
   [[nodiscard]] Timestamp doneAt() const { return m.doneAt; }
 
-  /// Loads the job the command is about. Errors as Workshop::job.
-  [[nodiscard]] Result<void> enterJob(model::JobId job);
+  /// The job the command is about. Errors as deriveJob.
+  [[nodiscard]] Result<void> enterJob(model::JobId job, JobFacts facts);
   /// Starts a new job: later facts belong to it.
   void openJob(model::JobId job) { m_jobId = job; }
   [[nodiscard]] bool inJob() const { return m_state.has_value(); }
@@ -81,7 +81,7 @@ class Context {
 
   Setup m;
   std::optional<model::JobId> m_jobId;
-  std::vector<model::Entry> m_base;
+  JobFacts m_base;
   std::optional<JobState> m_state;
   std::optional<std::size_t> m_step;
   std::optional<model::Side> m_side;

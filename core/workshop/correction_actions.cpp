@@ -38,9 +38,7 @@ Result<const Entry*> validEntry(const Context& context, std::int64_t id) {
   for (const Entry* entry : context.job().valid) {
     if (entry->id.value == id) return entry;
   }
-  const bool exists = std::any_of(context.job().entries.begin(), context.job().entries.end(),
-                                  [&](const Entry& entry) { return entry.id.value == id; });
-  if (exists) {
+  if (context.job().findEntry({id}) != nullptr) {
     return fail(ErrorCode::Conflict, "workshop.already_replaced", "entry",
                 {{"text", std::to_string(id)}});
   }

@@ -115,14 +115,11 @@ struct ResumePoint {
   std::vector<std::size_t> holdsToAnswer;  ///< indices into holds that stand before it
 };
 
-struct JobState {
-  JobState() = default;
-  JobState(JobState&&) = default;
-  JobState& operator=(JobState&&) = default;
-  JobState(const JobState&) = delete;  // `valid` and the step pointers look into its own lists
-  JobState& operator=(const JobState&) = delete;
-  ~JobState() = default;
+/// The facts of a job in order of id. Shared, since one state after another is derived from them.
+using JobFacts = std::vector<std::shared_ptr<const model::Entry>>;
+[[nodiscard]] JobFacts shareFacts(std::vector<model::Entry> entries);
 
+struct JobState {
   model::JobId job;
   model::JobOpened opened;
   Timestamp openedAt;
@@ -140,10 +137,16 @@ struct JobState {
   std::vector<SeriesView> series;  ///< in root order
   std::vector<PackView> packs;
   std::vector<TimerView> timers;
-  std::vector<model::Entry> entries;       ///< all facts of the job, in order of id
+  JobFacts entries;                        ///< all facts of the job
   std::vector<const model::Entry*> valid;  ///< neither replaced nor withdrawn, in root order
   bool vehicleUp = false;
 
+  [[nodiscard]] const model::Entry* findEntry(model::EntryId id) const;
+  [[nodiscard]] const SeriesView* findSeries(model::EntryId id) const;
+  /// The newest series of a step, the one that counts; null when nothing was measured.
+  [[nodiscard]] const SeriesView* newestSeries(std::size_t step) const;
+  /// Was this fact recorded at this very step, in its run and on its side?
+  [[nodiscard]] bool belongsTo(const model::Entry& entry, std::size_t step) const;
   [[nodiscard]] const HoldView* holdAt(std::size_t step) const;
   /// The newest observation with this key on this side (or without side).
   [[nodiscard]] const model::Observation* observed(const std::string& key,
@@ -169,7 +172,7 @@ using ProcedureLookup =
 
 /// Derives the state. `shop` must be the shop as of the job's closing (or now). `now` decides which
 /// holds are asked again. Errors: Internal "workshop.no_job", "workshop.no_procedure_text".
-[[nodiscard]] Result<JobState> deriveJob(std::vector<model::Entry> entries, const ShopState& shop,
+[[nodiscard]] Result<JobState> deriveJob(JobFacts entries, const ShopState& shop,
                                          const ProcedureLookup& procedures, Timestamp now);
 [[nodiscard]] ResumePoint resumePoint(const JobState& state);
 

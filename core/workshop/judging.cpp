@@ -15,18 +15,6 @@ namespace {
 
 constexpr double kPeakConfidence = 0.95;
 
-const SeriesView* seriesById(const JobState& job, model::EntryId id) {
-  const auto found = std::find_if(job.series.begin(), job.series.end(),
-                                  [&](const SeriesView& view) { return view.id == id; });
-  return found == job.series.end() ? nullptr : &*found;
-}
-
-const model::Entry* entryById(const JobState& job, model::EntryId id) {
-  const auto found = std::find_if(job.entries.begin(), job.entries.end(),
-                                  [&](const model::Entry& entry) { return entry.id == id; });
-  return found == job.entries.end() ? nullptr : &*found;
-}
-
 void tellVerdict(Context& context, const model::Series& series, const SeriesOutcome& outcome) {
   const Unit& unit = defaultUnit(series.quantity);
   const auto shown = roundToUncertainty(outcome.correctedMean / unit.toSi,
@@ -87,18 +75,6 @@ const SeriesView* inPosition(const JobState& job, const SeriesView& like,
   return newest;
 }
 
-const SeriesView* newestOfStep(const JobState& job, std::size_t step) {
-  const StepView& view = job.steps[step];
-  const SeriesView* newest = nullptr;
-  for (const SeriesView& series : job.series) {
-    if (series.run == job.runs[view.run].id && series.step == view.step->id &&
-        series.side == view.side) {
-      newest = &series;
-    }
-  }
-  return newest;
-}
-
 /// Is `ahead` higher than `turned` with the asked confidence? Welch's t on the two means.
 bool higher(const MeanAndSpread& ahead, const MeanAndSpread& turned) {
   const double variance = ahead.variance + turned.variance;
@@ -111,7 +87,7 @@ bool higher(const MeanAndSpread& ahead, const MeanAndSpread& turned) {
 }  // namespace
 
 Result<void> judgeAgain(Context& context, model::EntryId id) {
-  const SeriesView* series = seriesById(context.job(), id);
+  const SeriesView* series = context.job().findSeries(id);
   if (series == nullptr || series->usedCount() == 0) return {};
   auto basis = basisOf(series->fact, context.shop());
   if (!basis) return failAs(basis);
@@ -120,7 +96,7 @@ Result<void> judgeAgain(Context& context, model::EntryId id) {
   tellVerdict(context, series->fact, *outcome);
   const model::VerdictGiven fact = verdictFact(id, *outcome);
   const model::Entry* before =
-      series->verdictEntry ? entryById(context.job(), *series->verdictEntry) : nullptr;
+      series->verdictEntry ? context.job().findEntry(*series->verdictEntry) : nullptr;
   if (before != nullptr) {
     context.replace(*before, fact, model::CorrectionReason::Other, "judged again", series->side);
   } else {
@@ -130,7 +106,7 @@ Result<void> judgeAgain(Context& context, model::EntryId id) {
 }
 
 Result<void> lookForPeak(Context& context, std::size_t step) {
-  const SeriesView* series = newestOfStep(context.job(), step);
+  const SeriesView* series = context.job().newestSeries(step);
   if (series == nullptr || !series->fact.state) return {};
   const auto* ahead = inPosition(context.job(), *series, model::RestPosition::Ahead);
   const auto* left = inPosition(context.job(), *series, model::RestPosition::LeftFifteen);

@@ -86,14 +86,7 @@ Result<model::Series> newSeries(const TakeReadings& action, Context& context,
 /// The series these readings continue: the step's newest with the same instrument and state.
 const SeriesView* continued(const JobState& job, std::size_t step, const model::Series& wanted,
                             bool planGiven) {
-  const StepView& view = job.steps[step];
-  const SeriesView* newest = nullptr;
-  for (const SeriesView& series : job.series) {
-    if (series.run == job.runs[view.run].id && series.step == view.step->id &&
-        series.side == view.side) {
-      newest = &series;
-    }
-  }
+  const SeriesView* newest = job.newestSeries(step);
   if (newest == nullptr || newest->fact.instrument != wanted.instrument ||
       newest->fact.state != wanted.state || newest->fact.limit != wanted.limit) {
     return nullptr;
@@ -139,12 +132,6 @@ void tellReadings(Context& context, const SeriesView& series) {
                                   {"planned", std::to_string(series.fact.planned)}});
 }
 
-const SeriesView* seriesById(const JobState& job, model::EntryId id) {
-  const auto found = std::find_if(job.series.begin(), job.series.end(),
-                                  [&](const SeriesView& view) { return view.id == id; });
-  return found == job.series.end() ? nullptr : &*found;
-}
-
 }  // namespace
 
 Result<void> act(const TakeReadings& action, Context& context) {
@@ -186,12 +173,12 @@ Result<void> act(const TakeReadings& action, Context& context) {
   }
   if (auto again = context.refresh(); !again) return failAs(again);
   if (auto judged = judgeAgain(context, series); !judged) return failAs(judged);
-  tellReadings(context, *seriesById(context.job(), series));
+  tellReadings(context, *context.job().findSeries(series));
   if (auto ready = completeIfReady(context, *step); !ready) return failAs(ready);
-  const SeriesView* now = seriesById(context.job(), series);
+  const SeriesView* now = context.job().findSeries(series);
   if (now->usedCount() < static_cast<std::size_t>(now->fact.planned)) return {};
   if (auto peak = lookForPeak(context, *step); !peak) return failAs(peak);
-  return followPull(context, *seriesById(context.job(), series), *step);
+  return followPull(context, *context.job().findSeries(series), *step);
 }
 
 }  // namespace sw::workshop

@@ -55,47 +55,26 @@ void openRunsBefore(const JobState& job, std::size_t step, std::vector<Refusal>&
   }
 }
 
-/// The newest series of a step in its own state (the one that is judged).
-const SeriesView* newestSeries(const JobState& job, std::size_t step) {
-  const StepView& view = job.steps[step];
-  const SeriesView* newest = nullptr;
-  for (const SeriesView& series : job.series) {
-    if (series.run == job.runs[view.run].id && series.step == view.step->id &&
-        series.side == view.side) {
-      newest = &series;
-    }
-  }
-  return newest;
-}
-
 template <class T>
 bool hasFact(const JobState& job, std::size_t step) {
-  const StepView& view = job.steps[step];
   return std::any_of(job.valid.begin(), job.valid.end(), [&](const model::Entry* entry) {
-    return model::as<T>(*entry) != nullptr && entry->run == job.runs[view.run].id &&
-           entry->step == view.step->id && entry->side == view.side;
+    return model::as<T>(*entry) != nullptr && job.belongsTo(*entry, step);
   });
 }
 
 bool observedHere(const JobState& job, std::size_t step, const std::string& key) {
-  const StepView& view = job.steps[step];
   return std::any_of(job.valid.begin(), job.valid.end(), [&](const model::Entry* entry) {
     const auto* seen = model::as<model::Observation>(*entry);
-    return seen != nullptr && seen->key == key && entry->run == job.runs[view.run].id &&
-           entry->step == view.step->id && entry->side == view.side;
+    return seen != nullptr && seen->key == key && job.belongsTo(*entry, step);
   });
 }
 
 /// The group is torqued when the newest check of the step is the last stage with all fasteners.
 bool torquedFully(const JobState& job, std::size_t step) {
-  const StepView& view = job.steps[step];
   bool full = false;
   for (const model::Entry* entry : job.valid) {
     const auto* check = model::as<model::TorqueCheck>(*entry);
-    if (check == nullptr || entry->run != job.runs[view.run].id || entry->step != view.step->id ||
-        entry->side != view.side) {
-      continue;
-    }
+    if (check == nullptr || !job.belongsTo(*entry, step)) continue;
     full = check->stage == check->stages && check->done == check->count;
   }
   return full;
@@ -113,7 +92,7 @@ void unprovedReadings(const JobState& job, std::vector<Refusal>& out) {
   for (std::size_t i = 0; i < job.steps.size(); ++i) {
     const StepView& view = job.steps[i];
     if (!view.step->measure || !view.step->measure->safety || view.superseded) continue;
-    const SeriesView* series = newestSeries(job, i);
+    const SeriesView* series = job.newestSeries(i);
     const bool within =
         series != nullptr && series->verdict && series->verdict->verdict == word(Verdict::Within);
     const bool isLoose = view.side && loose(job, *view.side);
@@ -194,7 +173,7 @@ std::vector<Refusal> lacking(const JobState& job, std::size_t step) {
   const StepView& view = job.steps[step];
   const std::string name = job.stepName(step);
   if (view.step->measure) {
-    const SeriesView* series = newestSeries(job, step);
+    const SeriesView* series = job.newestSeries(step);
     const auto planned =
         series == nullptr ? std::size_t{1} : static_cast<std::size_t>(series->fact.planned);
     if (series == nullptr || series->usedCount() < planned) {

@@ -118,10 +118,10 @@ std::shared_ptr<const procedures::Procedure> Workshop::frozenProcedure(
   return procedure;
 }
 
-Result<ShopState> Workshop::shopOf(const std::vector<model::Entry>& jobEntries) const {
-  for (const model::Entry& entry : jobEntries) {
-    if (model::as<model::JobClosed>(entry) == nullptr) continue;
-    auto entries = m_book.shopEntriesUpTo(entry.id);
+Result<ShopState> Workshop::shopOf(const JobFacts& facts) const {
+  for (const auto& entry : facts) {
+    if (model::as<model::JobClosed>(*entry) == nullptr) continue;
+    auto entries = m_book.shopEntriesUpTo(entry->id);
     if (!entries) return failAs(entries);
     return ShopState(*entries);
   }
@@ -131,16 +131,12 @@ Result<ShopState> Workshop::shopOf(const std::vector<model::Entry>& jobEntries) 
 }
 
 Result<JobState> Workshop::job(model::JobId job) const {
-  auto entries = m_book.jobEntries(job);
-  if (!entries) return failAs(entries);
-  if (entries->empty()) {
-    return fail(ErrorCode::NotFound, "workshop.no_job", "job",
-                {{"job", std::to_string(job.value)}});
-  }
-  auto asOf = shopOf(*entries);
+  auto facts = m_recent.ofJob(m_book, job);
+  if (!facts) return failAs(facts);
+  auto asOf = shopOf(*facts);
   if (!asOf) return failAs(asOf);
   return deriveJob(
-      std::move(*entries), *asOf,
+      std::move(*facts), *asOf,
       [&](const std::string& hash) { return frozenProcedure(*asOf, hash); }, m_clock.now());
 }
 
@@ -160,7 +156,11 @@ Result<Outcome> Workshop::perform(const Command& command) {
   Context context({&m_book, &shopNow, &m_library, m_pictures, lookup, now, *doneAt, *by, *next});
   if (needsJob(command.action)) {
     if (!command.job) return fail(ErrorCode::Missing, "workshop.which_job", "job");
-    if (auto entered = context.enterJob({*command.job}); !entered) return failAs(entered);
+    auto facts = m_recent.ofJob(m_book, {*command.job});
+    if (!facts) return failAs(facts);
+    if (auto entered = context.enterJob({*command.job}, std::move(*facts)); !entered) {
+      return failAs(entered);
+    }
     if (context.job().closed && !allowedAfterClosing(command.action)) {
       return fail(ErrorCode::Refused, "workshop.job_closed", "job",
                   {{"job", std::to_string(*command.job)}});
@@ -178,6 +178,7 @@ Result<Outcome> Workshop::perform(const Command& command) {
   if (!context.added().empty()) {
     auto written = m_book.append(context.added(), context.newPictures());
     if (!written) return failAs(written);
+    m_recent.appended(context.added());
     if (touchesShop(context.added())) m_shop.reset();
   }
   Outcome outcome;

@@ -11,6 +11,7 @@
 #include "store/book.h"
 #include "workshop/command.h"
 #include "workshop/job_state.h"
+#include "workshop/recent_facts.h"
 
 namespace sw::workshop {
 
@@ -58,7 +59,7 @@ class Workshop {
   /// The shop as it is now.
   [[nodiscard]] Result<const ShopState*> shop() const;
   /// The shop as a job sees it: as of its closing, or now.
-  [[nodiscard]] Result<ShopState> shopOf(const std::vector<model::Entry>& jobEntries) const;
+  [[nodiscard]] Result<ShopState> shopOf(const JobFacts& facts) const;
   [[nodiscard]] const Clock& clock() const { return m_clock; }
   [[nodiscard]] store::Book& book() const { return m_book; }
 
@@ -70,6 +71,7 @@ class Workshop {
   const procedures::Library& m_library;
   const Clock& m_clock;
   const PictureIntake* m_pictures;
+  mutable RecentFacts m_recent;
   mutable std::unique_ptr<ShopState> m_shop;  ///< dropped when a shop fact is appended
   mutable std::unordered_map<std::string, std::shared_ptr<const procedures::Procedure>>
       m_procedures;

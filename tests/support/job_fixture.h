@@ -181,7 +181,7 @@ class JobFixture {
   [[nodiscard]] workshop::JobState state() const {
     const auto shop = shopState();
     auto derived = workshop::deriveJob(
-        m_job, shop,
+        workshop::shareFacts(m_job), shop,
         [this](const std::string& hash) -> std::shared_ptr<const procedures::Procedure> {
           for (const auto& one : m_library.procedures()) {
             // Owned by the library, which outlives the state.

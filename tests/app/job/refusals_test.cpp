@@ -22,12 +22,12 @@ class WithoutOne {
     auto entries = m_complete.entries;
     for (const model::EntryId entry : without) {
       Entry withdrawal;
-      withdrawal.id = {entries.back().id.value + 1};
-      withdrawal.job = entries.back().job;
+      withdrawal.id = {entries.back()->id.value + 1};
+      withdrawal.job = entries.back()->job;
       withdrawal.replaces = entry;
       withdrawal.payload = model::Withdrawal{};
       withdrawal.doneAt = withdrawal.enteredAt = m_shop.clock.now();
-      entries.push_back(withdrawal);
+      entries.push_back(std::make_shared<const Entry>(std::move(withdrawal)));
     }
     const auto lookup = [&](const std::string& hash) {
       for (const auto& run : m_complete.runs) {

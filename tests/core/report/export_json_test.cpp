@@ -29,7 +29,7 @@ TEST(ExportJson, EveryFactOfTheJobStandsInItAndReadsBack) {
   const Json json = exportJob(job, fixture.shopState());
   ASSERT_EQ(json["entries"].size(), job.entries.size());
   for (std::size_t i = 0; i < job.entries.size(); ++i) {
-    EXPECT_EQ(json["entries"][i], model::toJson(job.entries[i]));
+    EXPECT_EQ(json["entries"][i], model::toJson(*job.entries[i]));
     EXPECT_TRUE(model::entryFromJson(json["entries"][i])) << json["entries"][i].dump();
   }
 }

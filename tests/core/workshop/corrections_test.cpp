@@ -96,7 +96,7 @@ TEST_F(Corrections, AWholeSeriesMovesInOneAction) {
   // Every entry of the move is in one transaction and each old one stays on record.
   std::size_t moved = 0;
   for (const auto& entry : state.entries) {
-    if (entry.reason == model::CorrectionReason::WrongSide) ++moved;
+    if (entry->reason == model::CorrectionReason::WrongSide) ++moved;
   }
   EXPECT_EQ(moved, 1U + 4U + 1U);  // the series, its four pulls, the verdict that went
   expectSoundBook();

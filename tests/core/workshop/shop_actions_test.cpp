@@ -131,8 +131,8 @@ TEST(ShopActions, WhatHappensLaterCannotBeEntered) {
                "workshop.done_in_future");
   shop.ok(R"({"do":"note","text":"yesterday","done_at":"2031-03-02T16:00+01:00"})");
   const auto state = shop.state();
-  EXPECT_EQ(toIso(state.entries.back().doneAt), "2031-03-02T16:00:00.000+01:00");
-  EXPECT_EQ(state.entries.back().enteredAt, shop.clock.now());
+  EXPECT_EQ(toIso(state.entries.back()->doneAt), "2031-03-02T16:00:00.000+01:00");
+  EXPECT_EQ(state.entries.back()->enteredAt, shop.clock.now());
 }
 
 }  // namespace
