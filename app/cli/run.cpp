@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <charconv>
 #include <istream>
+#include <nlohmann/json.hpp>
 #include <ostream>
 
 #include "cli/help.h"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <array>
+#include <nlohmann/json.hpp>
 #include <ostream>
 
 #include "cli/open_job.h"

@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <fstream>
 #include <istream>
+#include <nlohmann/json.hpp>
 #include <ostream>
 
 #include "cli/open_book.h"

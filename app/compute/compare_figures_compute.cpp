@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "compute/calculations.h"
+
+#include <nlohmann/json.hpp>
+
 #include "compute/input_reader.h"
 #include "compute/kind_of_text.h"
 #include "compute/notes.h"

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "compute/description.h"
 
+#include <nlohmann/json.hpp>
+
 namespace sw::compute {
 
 namespace {

@@ -2,6 +2,7 @@
 #include "compute/input_reader.h"
 
 #include <cmath>
+#include <nlohmann/json.hpp>
 
 #include "compute/notes.h"
 #include "units/format.h"

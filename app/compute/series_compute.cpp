@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 #include "compute/calculations.h"
 #include "compute/input_reader.h"

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "compute/calculations.h"
+
+#include <nlohmann/json.hpp>
+
 #include "compute/input_reader.h"
 #include "compute/output.h"
 #include "mechanics/stand_load.h"

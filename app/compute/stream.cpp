@@ -2,6 +2,7 @@
 #include "compute/stream.h"
 
 #include <istream>
+#include <nlohmann/json.hpp>
 #include <ostream>
 
 #include "cli/error_text.h"

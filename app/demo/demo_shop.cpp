@@ -2,6 +2,7 @@
 #include "demo/demo_shop.h"
 
 #include <fstream>
+#include <nlohmann/json.hpp>
 #include <vector>
 
 #include "demo/mechanic.h"

@@ -3,6 +3,7 @@
 
 #include <QtCore/QByteArrayView>
 #include <QtCore/QCryptographicHash>
+#include <nlohmann/json.hpp>
 
 #include "procedures/procedure_check.h"
 #include "procedures/reading.h"

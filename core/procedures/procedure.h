@@ -12,7 +12,6 @@
 
 #include "base/result.h"
 #include "base/words.h"
-#include "model/json.h"
 #include "model/pull_state.h"
 #include "model/words.h"
 #include "units/unit.h"

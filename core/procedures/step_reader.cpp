@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <array>
+#include <nlohmann/json.hpp>
 
 #include "procedures/fact_words.h"
 #include "procedures/procedure_check.h"

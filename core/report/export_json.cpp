@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "report/export_json.h"
 
+#include <nlohmann/json.hpp>
 #include <set>
 
 #include "model/entry_json.h"

@@ -2,6 +2,7 @@
 #include "report/lists.h"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 #include <set>
 
 #include "report/quantity_text.h"

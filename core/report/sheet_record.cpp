@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QStringList>
 #include <algorithm>
+#include <nlohmann/json.hpp>
 #include <set>
 
 #include "model/entry_json.h"

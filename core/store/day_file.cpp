@@ -4,6 +4,7 @@
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
+#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <cerrno>
@@ -82,7 +83,7 @@ Result<void> DayFile::write(const Date& day, std::string text) {
   if (::fstat(m_file.get(), &info) != 0) {
     return tl::make_unexpected(fileError("store.day_file", m_path, errno));
   }
-  if (info.st_size > 0 && readAt(m_file, info.st_size - 1, 1) != "\n") text.insert(0, "\n");
+  if (info.st_size > 0 && readAt(m_file, info.st_size - 1, 1) != "\n") text = '\n' + text;
   const auto written = writeAll(m_file, text, m_path);
   if (!written) {
     // Half a line would be skipped on reading; better none at all.

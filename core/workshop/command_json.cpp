@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "workshop/command_json.h"
 
+#include <nlohmann/json.hpp>
 #include <type_traits>
 
 namespace sw::workshop {

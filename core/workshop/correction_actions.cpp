@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Corrections: a new entry with a reason takes the place of the old one; both stay on record.
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 #include "model/entry_json.h"
 #include "workshop/judging.h"

@@ -2,6 +2,7 @@
 #include "cli/error_text.h"
 
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 
 #include "cli/exit_code.h"
 #include "model/json.h"

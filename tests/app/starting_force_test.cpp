@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 
 #include "support/program_run.h"
 

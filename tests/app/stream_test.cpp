@@ -2,6 +2,7 @@
 #include "compute/stream.h"
 
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 
 #include <sstream>
 

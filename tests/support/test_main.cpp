@@ -4,7 +4,8 @@
 
 #include <cstdlib>
 
-// Test discovery runs the binary without the test's environment, so the platform default stands here.
+// Test discovery runs the binary without the test's environment, so the platform default stands
+// here.
 int main(int argc, char** argv) {
   setenv("QT_QPA_PLATFORM", "offscreen", 0);
   setenv("TZ", "UTC", 1);

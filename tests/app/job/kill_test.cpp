@@ -7,11 +7,13 @@
 #include <signal.h>
 #include <sys/wait.h>
 #include <unistd.h>
+#include <nlohmann/json.hpp>
 
 #include <filesystem>
 #include <fstream>
 #include <random>
 
+#include "model/json.h"
 #include "shop_fixture.h"
 #include "store/check_book.h"
 #include "workshop/check_verdicts.h"

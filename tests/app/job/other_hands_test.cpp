@@ -4,6 +4,7 @@
 #include <cmath>
 #include <fstream>
 #include <functional>
+#include <nlohmann/json.hpp>
 
 #include "model/entry_json.h"
 #include "shop_fixture.h"

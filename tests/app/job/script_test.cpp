@@ -2,6 +2,7 @@
 // The program as a process: job scripts, answers, exit codes, demonstration book.
 #include <gtest/gtest.h>
 #include <sys/wait.h>
+#include <nlohmann/json.hpp>
 
 #include <array>
 #include <filesystem>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a closed job points at is frozen: later changes leave its sheet and export as they were.
+#include <nlohmann/json.hpp>
 #include "complete_job.h"
 #include "report/export_json.h"
 #include "report/html.h"

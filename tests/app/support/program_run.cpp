@@ -2,6 +2,7 @@
 #include "support/program_run.h"
 
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 
 #include <charconv>
 #include <sstream>

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "phrasing/error_sentence.h"
+#include <gmock/gmock.h>
+#include <nlohmann/json.hpp>
 
 #include <set>
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "phrasing/finding_sentence.h"
+#include <gmock/gmock.h>
 
 #include <set>
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "procedures/library.h"
+#include <gmock/gmock.h>
 
 #include <unistd.h>
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "procedures/procedure.h"
+#include <gmock/gmock.h>
 
 #include "sample.h"
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cctype>
+#include <nlohmann/json.hpp>
 #include <regex>
 #include <set>
 #include <sstream>

@@ -2,6 +2,7 @@
 // A program of its own for the tests: what another process, or another user, gets from a book.
 #include <fstream>
 #include <iostream>
+#include <nlohmann/json.hpp>
 #include <string>
 #include <vector>
 

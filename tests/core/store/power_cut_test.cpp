@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The method (a disk that keeps its synced image, cut at I/O calls) and the counts follow the
 // SQLite documentation, "How SQLite Is Tested", 3.3 "Crash Testing".
+#include <nlohmann/json.hpp>
 #include <random>
 
 #include "cut_vfs.h"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Expected values: typed numbers times exact definitions (1 kgf = 9.80665 N, 1 lbf
 // = 4.4482216152605 N). How a line is cut is this program's own decision.
+#include <gmock/gmock.h>
 #include "units/parse.h"
 #include "units_testing.h"
 

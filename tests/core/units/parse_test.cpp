@@ -3,6 +3,7 @@
 // 4.4482216152605 N, 1 kgf = 9.80665 N, 1 in = 25.4 mm, 1 mile = 1609.344 m). Which spellings
 // people use is common practice, no source.
 #include "units/parse.h"
+#include <gmock/gmock.h>
 
 #include <numbers>
 

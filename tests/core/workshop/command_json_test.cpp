@@ -2,6 +2,7 @@
 #include "workshop/command_json.h"
 
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 
 namespace sw::workshop {
 namespace {
