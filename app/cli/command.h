@@ -36,6 +36,9 @@ struct CommandContext {
   [[nodiscard]] int fail(const Error& error) const;
   /// The option's value. Errors: Missing "cli.option_missing".
   [[nodiscard]] Result<std::string> required(std::string_view option) const;
+  /// The option as a whole number from 1. Errors: Missing "cli.option_missing"; InvalidInput
+  /// "cli.not_a_whole_number".
+  [[nodiscard]] Result<std::int64_t> requiredNumber(std::string_view option) const;
 };
 
 /// Whether a command needs a QGuiApplication (text layout, PDF) or only Qt Core.

@@ -2,7 +2,6 @@
 #include "cli/open_job.h"
 
 #include <algorithm>
-#include <charconv>
 
 #include "cli/open_book.h"
 #include "cli/resources.h"
@@ -10,18 +9,6 @@
 namespace sw::app {
 
 namespace {
-
-Result<model::JobId> jobNumber(const CommandContext& context) {
-  const auto text = context.required("job");
-  if (!text) return failAs(text);
-  model::JobId job;
-  const char* const end = text->data() + text->size();
-  const auto [stop, error] = std::from_chars(text->data(), end, job.value);
-  if (error != std::errc{} || stop != end || !job.valid()) {
-    return fail(ErrorCode::InvalidInput, "cli.not_a_whole_number", "--job", {{"text", *text}});
-  }
-  return job;
-}
 
 /// The clock of a job that is only looked at stands at its last entry.
 Result<Timestamp> lastEntered(const store::Book& book, model::JobId job) {
@@ -35,13 +22,14 @@ Result<Timestamp> lastEntered(const store::Book& book, model::JobId job) {
 }  // namespace
 
 Result<OpenedJob> openJob(const CommandContext& context) {
-  const auto number = jobNumber(context);
+  const auto number = context.requiredNumber("job");
   if (!number) return failAs(number);
+  const model::JobId jobId{*number};
   auto book = openBook(context, store::OpenMode::ViewOnly);
   if (!book) return failAs(book);
   const auto resources = resourceFolder();
   if (!resources) return failAs(resources);
-  const auto asOf = lastEntered(**book, *number);
+  const auto asOf = lastEntered(**book, jobId);
   if (!asOf) return failAs(asOf);
 
   OpenedJob opened;
@@ -51,7 +39,7 @@ Result<OpenedJob> openJob(const CommandContext& context) {
       std::make_unique<procedures::Library>(procedures::Library::load(resources->string()));
   const ManualClock clock(*asOf);
   const workshop::Workshop workshop(*opened.book, *opened.library, clock, nullptr);
-  auto job = workshop.job(*number);
+  auto job = workshop.job(jobId);
   if (!job) return tl::make_unexpected(job.error().about("--job"));
   opened.job = std::move(*job);
   auto shop = workshop.shopOf(opened.job.entries);

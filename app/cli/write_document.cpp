@@ -32,8 +32,10 @@ Result<report::Paper> paperOption(const CommandContext& context) {
               {{"text", text}, {"choices", "A4, Letter"}});
 }
 
-Result<std::string> shopName(const store::Book& book) {
-  auto name = book.setting("shop_name");
+Result<std::string> shopName(const OpenedJob& opened) {
+  if (!opened.shop.name().empty()) return opened.shop.name();
+  // Before version 2 of the book the name was a mere setting.
+  auto name = opened.book->setting("shop_name");
   if (!name) return failAs(name);
   return name->value_or("");
 }

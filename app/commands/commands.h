@@ -20,6 +20,7 @@ namespace sw::app {
 [[nodiscard]] Command exportCommand();
 [[nodiscard]] Command jobCommand();
 [[nodiscard]] Command listCommand();
+[[nodiscard]] Command historyCommand();
 [[nodiscard]] Command restoreCommand();
 [[nodiscard]] Command sheetCommand();
 

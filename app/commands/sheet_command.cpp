@@ -53,7 +53,7 @@ int runSheet(CommandContext& context) {
   if (!paper) return context.fail(paper.error());
   const auto opened = openJob(context);
   if (!opened) return context.fail(opened.error());
-  const auto name = shopName(*opened->book);
+  const auto name = shopName(*opened);
   if (!name) return context.fail(name.error());
   const report::SheetOptions options{*copy, *paper, QString::fromStdString(*name)};
   const auto sheet = report::jobSheet(opened->job, opened->shop, options);
@@ -65,7 +65,7 @@ int runCard(CommandContext& context) {
   if (!paper) return context.fail(paper.error());
   const auto opened = openJob(context);
   if (!opened) return context.fail(opened.error());
-  const auto name = shopName(*opened->book);
+  const auto name = shopName(*opened);
   if (!name) return context.fail(name.error());
   const report::CardOptions options{*paper, QString::fromStdString(*name),
                                     proceduresOfPlan(*opened->library, kPlanOfAJobWithoutRuns)};

@@ -132,7 +132,8 @@ class Mechanic::StepWork {
   Result<void> observe() {
     for (const auto& question : m_definition.observe) {
       const std::string& first = question.choices.at(0).word;
-      if (auto sent = send(workshop::Observe{question.key, first, std::nullopt}); !sent) return sent;
+      if (auto sent = send(workshop::Observe{question.key, first, std::nullopt}); !sent)
+        return sent;
     }
     return {};
   }

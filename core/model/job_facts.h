@@ -450,6 +450,19 @@ struct RecheckDue {
   }
 };
 
+/// A recheck was carried out, usually after its job was closed.
+struct RecheckDone {
+  static constexpr std::string_view kKind = "recheck_done";
+  EntryId recheck;     ///< the RecheckDue
+  std::string result;  ///< what was found
+
+  template <class Self, class V>
+  static void fields(Self& self, V&& visit) {
+    visit("recheck", self.recheck);
+    visit("result", self.result);
+  }
+};
+
 struct JobClosed {
   static constexpr std::string_view kKind = "job_closed";
   JobOutcome outcome = JobOutcome::SignedOff;

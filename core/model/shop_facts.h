@@ -37,6 +37,17 @@ struct Person {
   }
 };
 
+/// What the shop calls itself; sheets print the name in force when the job was closed.
+struct ShopNamed {
+  static constexpr std::string_view kKind = "shop_named";
+  std::string name;
+
+  template <class Self, class V>
+  static void fields(Self& self, V&& visit) {
+    visit("name", self.name);
+  }
+};
+
 struct Instrument {
   static constexpr std::string_view kKind = "instrument";
   InstrumentId instrument;

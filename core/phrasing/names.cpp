@@ -112,6 +112,10 @@ constexpr std::array kFacts = {
         "recheck_due", QT_TRANSLATE_NOOP3("phrasing", "recheck due", "kind of entry in the book")},
     Named<std::string_view>{"job_closed", QT_TRANSLATE_NOOP3("phrasing", "closing of the job",
                                                              "kind of entry in the book")},
+    Named<std::string_view>{"shop_named", QT_TRANSLATE_NOOP3("phrasing", "name of the shop",
+                                                             "kind of entry in the book")},
+    Named<std::string_view>{"recheck_done", QT_TRANSLATE_NOOP3("phrasing", "recheck done",
+                                                               "kind of entry in the book")},
     Named<std::string_view>{
         "withdrawal", QT_TRANSLATE_NOOP3("phrasing", "withdrawal", "kind of entry in the book")},
 };

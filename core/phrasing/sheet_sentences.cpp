@@ -27,6 +27,11 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                         "[{field}: ]the picture could not be made ready for the book. Nothing was "
                         "recorded; save it as JPEG or PNG and add it again.",
                         "photo")},
+    {"report.no_entry",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]the book has no entry {text}. The answers of job and the "
+                        "export show the numbers.",
+                        "history of a value")},
     {"print.no_pdf", QT_TRANSLATE_NOOP3("phrasing",
                                         "[{field}: ]the PDF could not be made. Write the sheet as "
                                         "HTML instead, and please report this.",

@@ -237,6 +237,16 @@ constexpr auto kRows = std::to_array<SentenceRow>({
      QT_TRANSLATE_NOOP3(
          "phrasing", "[{field}: ]this program cannot read pictures. Add the photo in the window.",
          "photo")},
+    {"workshop.no_recheck",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]entry {text} is no recheck of this job. The list of what is "
+                        "due shows their numbers.",
+                        "recheck by number")},
+    {"workshop.recheck_is_done",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]the recheck of entry {text} was recorded as done already. "
+                        "Correct that entry instead.",
+                        "recheck by number")},
     {"workshop.no_entry",
      QT_TRANSLATE_NOOP3("phrasing",
                         "[{field}: ]there is no entry {text} in this job. Check its number.",

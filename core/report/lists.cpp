@@ -6,48 +6,13 @@
 #include <set>
 
 #include "report/quantity_text.h"
+#include "report/text_table.h"
 
 namespace sw::report {
 
 namespace {
 
 using model::Json;
-using TextRow = std::vector<std::string>;
-
-/// Characters, not bytes.
-std::size_t widthOf(const std::string& text) {
-  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
-    return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
-  }));
-}
-
-std::string onOneLine(std::string text) {
-  std::replace_if(
-      text.begin(), text.end(), [](unsigned char c) { return c < 0x20 || c == 0x7F; }, ' ');
-  return text;
-}
-
-std::string tableText(std::vector<TextRow> rows) {
-  std::vector<std::size_t> widths(rows.front().size(), 0);
-  for (TextRow& row : rows) {
-    for (std::size_t i = 0; i < row.size(); ++i) {
-      row[i] = onOneLine(row[i]);
-      widths[i] = std::max(widths[i], widthOf(row[i]));
-    }
-  }
-  std::string text;
-  for (const TextRow& row : rows) {
-    std::string line;
-    for (std::size_t i = 0; i < row.size(); ++i) {
-      line += row[i];
-      if (i + 1 < row.size()) line.append(widths[i] - widthOf(row[i]) + 2, ' ');
-    }
-    const auto end = line.find_last_not_of(' ');
-    line.resize(end == std::string::npos ? 0 : end + 1);
-    text += line + "\n";
-  }
-  return text;
-}
 
 std::string dayText(const std::optional<Timestamp>& time) {
   return time ? toIso(localDate(*time)) : "";
@@ -113,11 +78,19 @@ std::vector<DueRow> dueRows(std::span<const model::Entry> entries, model::JobId 
   for (const model::Entry& entry : entries) {
     if (entry.replaces) replaced.insert(entry.replaces->value);
   }
+  std::set<std::int64_t> done;
+  for (const model::Entry& entry : entries) {
+    const auto* fact = model::as<model::RecheckDone>(entry);
+    if (fact != nullptr && !replaced.contains(entry.id.value)) done.insert(fact->recheck.value);
+  }
   std::vector<DueRow> rows;
   for (const model::Entry& entry : entries) {
     const auto* due = model::as<model::RecheckDue>(entry);
-    if (due == nullptr || replaced.contains(entry.id.value)) continue;
-    rows.push_back({registration, job, due->what, due->on, due->atOdometer, stateOf(*due, today)});
+    if (due == nullptr || replaced.contains(entry.id.value) || done.contains(entry.id.value)) {
+      continue;
+    }
+    rows.push_back(
+        {registration, job, entry.id, due->what, due->on, due->atOdometer, stateOf(*due, today)});
   }
   return rows;
 }
@@ -167,6 +140,7 @@ Json toJson(std::span<const DueRow> rows) {
     Json json = Json::object();
     json["registration"] = row.registration;
     json["job"] = row.job.value;
+    json["entry"] = row.entry.value;
     json["what"] = row.what;
     if (row.on) json["on"] = toIso(*row.on);
     if (row.atOdometer) json["at_odometer"] = row.atOdometer->text();
@@ -198,11 +172,11 @@ std::string toText(std::span<const JobRow> rows) {
 }
 
 std::string toText(std::span<const DueRow> rows) {
-  std::vector<TextRow> table{{"Registration", "Job", "Recheck", "On", "At", "State"}};
+  std::vector<TextRow> table{{"Registration", "Job", "Entry", "Recheck", "On", "At", "State"}};
   for (const DueRow& row : rows) {
-    table.push_back({row.registration, std::to_string(row.job.value), row.what,
-                     row.on ? toIso(*row.on) : "", row.atOdometer ? row.atOdometer->text() : "",
-                     row.state});
+    table.push_back({row.registration, std::to_string(row.job.value),
+                     std::to_string(row.entry.value), row.what, row.on ? toIso(*row.on) : "",
+                     row.atOdometer ? row.atOdometer->text() : "", row.state});
   }
   return tableText(std::move(table));
 }

@@ -39,12 +39,14 @@ struct JobRow {
 struct DueRow {
   std::string registration;
   model::JobId job;
+  model::EntryId entry;  ///< to name it when it is done
   std::string what;
   std::optional<Date> on;
   std::optional<TypedQuantity> atOdometer;
   std::string state;  ///< "overdue" or "coming" by date; "by odometer" without one
 };
-/// The rechecks a job left, as they stand on `today`. `entries` are the job's facts.
+/// The rechecks a job left that were not done yet, as they stand on `today`. `entries` are the
+/// job's facts.
 [[nodiscard]] std::vector<DueRow> dueRows(std::span<const model::Entry> entries, model::JobId job,
                                           const std::string& registration, const Date& today);
 /// By date, those by odometer alone last.

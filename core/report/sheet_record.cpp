@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QStringList>
 #include <algorithm>
-#include <nlohmann/json.hpp>
 #include <set>
 
-#include "model/entry_json.h"
+#include "phrasing/names.h"
+#include "report/fact_text.h"
 #include "report/quantity_text.h"
 #include "report/sheet_sections.h"
 #include "report/wording.h"
@@ -14,7 +14,6 @@ namespace sw::report {
 namespace {
 
 using model::Entry;
-using model::Json;
 
 constexpr std::string_view kJudgedAgain = "judged again";
 
@@ -24,74 +23,9 @@ Section withTable(const char* title, Table table) {
   return section;
 }
 
-/// A stored word, not a text somebody typed.
-bool isWord(const std::string& text) {
-  return text.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_") == std::string::npos;
-}
-
-/// One field of a fact as people read it.
-QString valueText(const Json& value) {
-  if (value.is_string()) {
-    const auto text = value.get<std::string>();
-    return isWord(text) ? humanWord(text) : fromUtf8(text);
-  }
-  if (value.is_boolean()) return value.get<bool>() ? QStringLiteral("yes") : QStringLiteral("no");
-  if (value.is_object() && value.contains("number")) {
-    return withUnit(value["number"].get<std::string>(), value["unit"].get<std::string>());
-  }
-  if (value.is_object()) {
-    QStringList parts;
-    for (const auto& [key, one] : value.items())
-      parts += humanWord(key) + QChar(u' ') + valueText(one);
-    return parts.join(QStringLiteral(", "));
-  }
-  return fromUtf8(value.dump());
-}
-
-/// Ids of other facts say nothing on paper.
-bool isReference(const std::string& key) {
-  constexpr std::string_view kKeys[] = {"series",           "limit",        "instrument",
-                                        "instrument_check", "spec",         "wrench",
-                                        "vehicle",          "placed_after", "hash"};
-  return std::find(std::begin(kKeys), std::end(kKeys), key) != std::end(kKeys);
-}
-
-Json fieldsOf(const Entry& entry) {
-  Json fields = model::payloadJson(entry.payload);
-  if (entry.side) fields["side"] = std::string(wordOf(*entry.side));
-  return fields;
-}
-
-QString fieldText(const std::string& key, const Json& value) {
-  const bool bare = key == "value" || key == "text";
-  return bare ? valueText(value) : humanWord(key) + QStringLiteral(": ") + valueText(value);
-}
-
-/// The fields of `entry` that differ from `other`, or all of them where there is no other.
-QString differing(const Entry& entry, const Entry* other) {
-  const Json mine = fieldsOf(entry);
-  const Json theirs = other == nullptr ? Json::object() : fieldsOf(*other);
-  QStringList parts;
-  for (const auto& [key, value] : mine.items()) {
-    const bool same = theirs.contains(key) && theirs[key] == value;
-    const bool empty = value.is_string() && value.get<std::string>().empty();
-    if (same || isReference(key) || (empty && other == nullptr)) continue;
-    parts += empty ? humanWord(key) + QStringLiteral(": (empty)") : fieldText(key, value);
-  }
-  return parts.join(QStringLiteral("; "));
-}
-
 QString kindText(const SheetContext& context, const Entry& entry) {
   QString text = capitalised(phrasing::factName(model::kindOf(entry.payload)));
   if (!entry.step.empty()) text += QStringLiteral(", ") + context.stepTitle(entry);
-  return text;
-}
-
-QString reasonText(const Entry& entry) {
-  QString text = entry.reason ? humanWord(*entry.reason) : QString{};
-  if (!entry.reasonText.empty()) {
-    text += (text.isEmpty() ? QString{} : QStringLiteral(": ")) + fromUtf8(entry.reasonText);
-  }
   return text;
 }
 
@@ -106,9 +40,9 @@ bool followsFromAnother(const SheetContext& context, const Entry& entry) {
 Row correctionRow(const SheetContext& context, const Entry& entry) {
   const Entry& before = *context.entry(*entry.replaces);
   const bool withdrawn = model::as<model::Withdrawal>(entry) != nullptr;
-  Cell was{{styled(differing(before, withdrawn ? nullptr : &entry), Emphasis::Struck)}};
+  Cell was{{styled(fieldsText(before, withdrawn ? nullptr : &entry), Emphasis::Struck)}};
   Cell now = withdrawn ? Cell{{styled(QStringLiteral("withdrawn"), Emphasis::Strong)}}
-                       : cellOf(differing(entry, &before));
+                       : cellOf(fieldsText(entry, &before));
   return {
       {cellOf(kindText(context, before)), std::move(was), std::move(now), cellOf(reasonText(entry)),
        Cell{{styled(context.initials(entry.by) + QStringLiteral(", ") + timeText(entry.enteredAt),
@@ -121,6 +55,14 @@ QString dueText(const model::RecheckDue& due) {
   if (due.on) parts += QStringLiteral("by ") + dateText(*due.on);
   if (due.atOdometer) parts += QStringLiteral("at ") + typed(*due.atOdometer);
   return parts.join(QStringLiteral(" or "));
+}
+
+/// What a recheck found, by whom and when; empty while it is due.
+QString recheckText(const SheetContext& context, const Entry* entry) {
+  if (entry == nullptr) return {};
+  return fromUtf8(model::as<model::RecheckDone>(*entry)->result) + QStringLiteral(" (") +
+         context.initials(entry->by) + QStringLiteral(", ") + timeText(entry->doneAt) +
+         QStringLiteral(")");
 }
 
 }  // namespace
@@ -140,10 +82,13 @@ Section declinedSection(const SheetContext& context) {
 
 Section rechecksSection(const SheetContext& context) {
   Table table;
-  table.columns = {{QStringLiteral("Recheck"), 60, Align::Left},
-                   {QStringLiteral("Due"), 40, Align::Left}};
-  context.each<model::RecheckDue>([&](const Entry&, const model::RecheckDue& due) {
-    table.rows.push_back({{cellOf(fromUtf8(due.what)), cellOf(dueText(due))}, RowKind::Body});
+  table.columns = {{QStringLiteral("Recheck"), 40, Align::Left},
+                   {QStringLiteral("Due"), 24, Align::Left},
+                   {QStringLiteral("Done"), 36, Align::Left}};
+  context.each<model::RecheckDue>([&](const Entry& entry, const model::RecheckDue& due) {
+    table.rows.push_back({{cellOf(fromUtf8(due.what)), cellOf(dueText(due)),
+                           cellOf(recheckText(context, context.job().recheckDone(entry.id)))},
+                          RowKind::Body});
   });
   return withTable("Rechecks due", std::move(table));
 }

@@ -547,6 +547,18 @@ struct AddRecheck {
   }
 };
 
+struct FinishRecheck {
+  static constexpr std::string_view kName = "recheck_done";
+  static constexpr std::string_view kSummary = "A recheck was carried out";
+  std::int64_t recheck = 0;
+  Text result;
+  template <class Self, class V>
+  static void fields(Self& s, V&& v) {
+    v("recheck", s.recheck, "entry number of the recheck");
+    v("result", s.result, "what was found");
+  }
+};
+
 struct SignOff {
   static constexpr std::string_view kName = "sign_off";
   static constexpr std::string_view kSummary =
@@ -585,8 +597,8 @@ using Action =
                  SourceSpec, OpenJob, SetComplaint, CheckCause, StartPlan, StartProcedure,
                  ChooseSupport, AnswerHold, DoStep, Observe, TakeReadings, Correct, Withdraw,
                  MoveSeries, MarkTorque, MoveLedger, UsePart, RecordPack, AddLabour, DeclineWork,
-                 AddNote, AddPhoto, StartTimer, OverrideRule, RecordRoadTest, AddRecheck, SignOff,
-                 CloseJob, SetSetting>;
+                 AddNote, AddPhoto, StartTimer, OverrideRule, RecordRoadTest, AddRecheck,
+                 FinishRecheck, SignOff, CloseJob, SetSetting>;
 
 /// Where and by whom an action happens. `step` is "procedure/step"; with no `round` the newest run
 /// is meant. `doneAt` is when the hands did it; when it was entered is the clock's.

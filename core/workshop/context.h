@@ -138,6 +138,7 @@ class Context {
 [[nodiscard]] Result<void> act(const OverrideRule& action, Context& context);
 [[nodiscard]] Result<void> act(const RecordRoadTest& action, Context& context);
 [[nodiscard]] Result<void> act(const AddRecheck& action, Context& context);
+[[nodiscard]] Result<void> act(const FinishRecheck& action, Context& context);
 [[nodiscard]] Result<void> act(const SignOff& action, Context& context);
 [[nodiscard]] Result<void> act(const CloseJob& action, Context& context);
 [[nodiscard]] Result<void> act(const SetSetting& action, Context& context);

@@ -231,4 +231,22 @@ Result<void> act(const AddRecheck& action, Context& context) {
   return {};
 }
 
+Result<void> act(const FinishRecheck& action, Context& context) {
+  if (action.result.empty()) return missing("result");
+  const JobState& job = context.job();
+  const auto isValid = [&](const model::Entry* entry) {
+    return entry->id.value == action.recheck && model::as<model::RecheckDue>(*entry) != nullptr;
+  };
+  if (std::none_of(job.valid.begin(), job.valid.end(), isValid)) {
+    return fail(ErrorCode::NotFound, "workshop.no_recheck", "recheck",
+                {{"text", std::to_string(action.recheck)}});
+  }
+  if (job.recheckDone({action.recheck}) != nullptr) {
+    return fail(ErrorCode::Conflict, "workshop.recheck_is_done", "recheck",
+                {{"text", std::to_string(action.recheck)}});
+  }
+  context.add(model::RecheckDone{{action.recheck}, action.result}, {});
+  return {};
+}
+
 }  // namespace sw::workshop

@@ -98,6 +98,14 @@ const SeriesView* JobState::newestSeries(std::size_t step) const {
   return nullptr;
 }
 
+const Entry* JobState::recheckDone(model::EntryId recheck) const {
+  for (const Entry* entry : valid) {
+    const auto* done = model::as<model::RecheckDone>(*entry);
+    if (done != nullptr && done->recheck == recheck) return entry;
+  }
+  return nullptr;
+}
+
 bool JobState::belongsTo(const Entry& entry, std::size_t step) const {
   const StepView& at = steps.at(step);
   return entry.run == runs[at.run].id && entry.step == at.step->id && entry.side == at.side;

@@ -145,6 +145,8 @@ struct JobState {
   [[nodiscard]] const SeriesView* findSeries(model::EntryId id) const;
   /// The newest series of a step, the one that counts; null when nothing was measured.
   [[nodiscard]] const SeriesView* newestSeries(std::size_t step) const;
+  /// The entry that says a recheck was carried out; null while it is due.
+  [[nodiscard]] const model::Entry* recheckDone(model::EntryId recheck) const;
   /// Was this fact recorded at this very step, in its run and on its side?
   [[nodiscard]] bool belongsTo(const model::Entry& entry, std::size_t step) const;
   [[nodiscard]] const HoldView* holdAt(std::size_t step) const;

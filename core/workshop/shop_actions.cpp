@@ -362,6 +362,10 @@ Result<void> act(const SourceSpec& action, Context& context) {
 
 Result<void> act(const SetSetting& action, Context& context) {
   if (action.key.empty()) return missing("key");
+  if (action.key == "shop_name") {
+    context.addShop(model::ShopNamed{action.value});
+    return {};
+  }
   return context.book().setSetting(action.key, action.value);
 }
 

@@ -51,6 +51,8 @@ ShopState::ShopState(const std::vector<model::Entry>& entries) {
       m_vehicles.insert_or_assign(v->vehicle.value, Revision<model::Vehicle>{entry.id, *v});
     } else if (const auto* s = model::as<model::SpecItem>(entry)) {
       m_specs.insert_or_assign({s->vehicle.value, s->key}, Revision<model::SpecItem>{entry.id, *s});
+    } else if (const auto* n = model::as<model::ShopNamed>(entry)) {
+      m_name = n->name;
     } else if (const auto* t = model::as<model::ProcedureText>(entry)) {
       m_texts.insert_or_assign(t->hash, Revision<model::ProcedureText>{entry.id, *t});
     }

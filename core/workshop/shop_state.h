@@ -36,6 +36,9 @@ class ShopState {
   [[nodiscard]] std::vector<const Revision<model::SpecItem>*> specSheet(model::VehicleId id) const;
   [[nodiscard]] const Revision<model::ProcedureText>* procedureText(std::string_view hash) const;
 
+  /// What the shop calls itself; empty when nobody said.
+  [[nodiscard]] const std::string& name() const { return m_name; }
+
   [[nodiscard]] std::vector<const Revision<model::Person>*> people() const;
   [[nodiscard]] std::vector<const Revision<model::Instrument>*> instruments() const;
   [[nodiscard]] std::vector<const Revision<model::Vehicle>*> vehicles() const;
@@ -49,6 +52,7 @@ class ShopState {
 
  private:
   std::map<std::int64_t, model::Payload> m_all;
+  std::string m_name;
   std::map<std::int64_t, Revision<model::Person>> m_people;
   std::map<std::int64_t, Revision<model::Instrument>> m_instruments;
   std::map<std::int64_t, Revision<model::InstrumentCheck>> m_checks;

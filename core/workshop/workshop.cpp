@@ -20,10 +20,11 @@ constexpr bool kShopOnly =
     std::is_same_v<T, SetSpec> || std::is_same_v<T, CopySpec> || std::is_same_v<T, SourceSpec> ||
     std::is_same_v<T, OpenJob> || std::is_same_v<T, SetSetting>;
 
-/// Corrections of the record are still possible when the job is closed; work is not.
+/// Corrections of the record and rechecks are still possible when the job is closed; work is not.
 template <class T>
-constexpr bool kAfterClosing = std::is_same_v<T, Correct> || std::is_same_v<T, Withdraw> ||
-                               std::is_same_v<T, MoveSeries> || std::is_same_v<T, AddNote>;
+constexpr bool kAfterClosing =
+    std::is_same_v<T, Correct> || std::is_same_v<T, Withdraw> || std::is_same_v<T, MoveSeries> ||
+    std::is_same_v<T, AddNote> || std::is_same_v<T, FinishRecheck>;
 
 bool needsJob(const Action& action) {
   return std::visit([](const auto& one) { return !kShopOnly<std::decay_t<decltype(one)>>; },

@@ -99,6 +99,8 @@ TEST_F(ReportCommands, WhatIsWrongIsNamedAndNothingIsWritten) {
   refusal({"sheet", "--book", file("none.swbook"), "--job", "1", "--out", file("x.pdf")}, 3, "");
   refusal({"sheet", "--book", book(), "--job", "1", "--out", file("no/such/folder/x.pdf")}, 4,
           "--out");
+  refusal({"history", "--book", book(), "--entry", "x"}, 2, "--entry");
+  refusal({"history", "--book", book(), "--entry", "99999999"}, 2, "99999999");
   refusal({"list", "everything", "--book", book()}, 2, "vehicles, jobs, due");
   EXPECT_FALSE(fs::exists(file("x.pdf")));
 }

@@ -24,13 +24,22 @@ void needApplication() {
 
 }  // namespace
 
-Shop::Shop() : clock(*parseTimestamp("2031-03-03T08:00+01:00")) {
+Shop::Shop(const store::BookOptions& options) : clock(*parseTimestamp("2031-03-03T08:00+01:00")) {
   needApplication();
   library = procedures::Library::load(std::string(SW_SOURCE_DIR) + "/resources");
   path = folder.filePath(QStringLiteral("b\u00fcch einer werkstatt.swbook")).toStdString();
-  auto made = store::Book::create(path, clock);
+  auto made = store::Book::create(path, clock, options);
   if (!made) throw std::runtime_error("no book: " + made.error().key);
   book = std::move(*made);
+  reopen();
+}
+
+void Shop::reopenBook() {
+  workshop.reset();
+  book.reset();
+  auto opened = store::Book::open(path, store::OpenMode::ReadWrite, clock);
+  if (!opened) throw std::runtime_error("no book: " + opened.error().key);
+  book = std::move(*opened);
   reopen();
 }
 

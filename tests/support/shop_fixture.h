@@ -8,6 +8,7 @@
 #include "gtest/gtest.h"
 #include "procedures/library.h"
 #include "store/book.h"
+#include "store/book_options.h"
 #include "workshop/workshop.h"
 
 namespace sw::test {
@@ -16,8 +17,10 @@ namespace sw::test {
 /// set by hand and the procedures as shipped. Commands are given as JSON, as a script would.
 class Shop {
  public:
-  Shop();
+  explicit Shop(const store::BookOptions& options = {});
 
+  /// Closes the book and opens it as the program does today.
+  void reopenBook();
   void reopen() { workshop = std::make_unique<workshop::Workshop>(*book, library, clock, nullptr); }
 
   Result<workshop::Outcome> say(const std::string& json);

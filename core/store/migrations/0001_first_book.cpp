@@ -3,6 +3,7 @@
 #include <array>
 #include <string_view>
 
+#include "store/migrations/insert_only.h"
 #include "store/migrations/migration.h"
 
 namespace sw::store {
@@ -10,11 +11,13 @@ namespace sw::store {
 namespace {
 
 constexpr std::array<std::string_view, 31> kFactKinds{
-    "person", "instrument", "instrument_check", "vehicle", "spec_item", "procedure_text",
-    "job_opened", "complaint", "cause_checked", "run_started", "support_chosen", "hold_answer",
-    "step_mark", "observation", "series", "reading", "verdict", "torque_check", "ledger_move",
-    "part_used", "shim_pack", "labour", "work_declined", "note", "photo", "timer_started",
-    "override", "road_test", "recheck_due", "job_closed", "withdrawal"};
+    "person",         "instrument",  "instrument_check", "vehicle",       "spec_item",
+    "procedure_text", "job_opened",  "complaint",        "cause_checked", "run_started",
+    "support_chosen", "hold_answer", "step_mark",        "observation",   "series",
+    "reading",        "verdict",     "torque_check",     "ledger_move",   "part_used",
+    "shim_pack",      "labour",      "work_declined",    "note",          "photo",
+    "timer_started",  "override",    "road_test",        "recheck_due",   "job_closed",
+    "withdrawal"};
 
 // The words of kinds and quantities stand in tables of their own, so that a later step can
 // add one without rebuilding the tables that use them.
@@ -502,54 +505,6 @@ BEGIN
 END)sql",
 };
 
-/// `text` with every "@table" and "@key" and "@kind" put in.
-std::string filled(std::string_view text, std::string_view table, std::string_view key,
-                   std::string_view kind) {
-  std::string out;
-  while (!text.empty()) {
-    const auto put = [&](std::string_view mark, std::string_view value) {
-      if (!text.starts_with(mark)) return false;
-      out += value;
-      text.remove_prefix(mark.size());
-      return true;
-    };
-    if (put("@table", table) || put("@key", key) || put("@kind", kind)) continue;
-    out += text.front();
-    text.remove_prefix(1);
-  }
-  return out;
-}
-
-/// Rows of the table are never changed, deleted or put in a second time.
-void addInsertOnly(std::vector<std::string>& out, std::string_view table, std::string_view key) {
-  for (const std::string_view text :
-       {R"sql(CREATE TRIGGER "@table_no_update" BEFORE UPDATE ON "@table"
-BEGIN
-  SELECT RAISE(ABORT, 'store.insert_only');
-END)sql",
-        R"sql(CREATE TRIGGER "@table_no_delete" BEFORE DELETE ON "@table"
-BEGIN
-  SELECT RAISE(ABORT, 'store.insert_only');
-END)sql",
-        R"sql(CREATE TRIGGER "@table_no_second" BEFORE INSERT ON "@table"
-WHEN EXISTS (SELECT 1 FROM "@table" WHERE "@key" = NEW."@key")
-BEGIN
-  SELECT RAISE(ABORT, 'store.insert_only');
-END)sql"}) {
-    out.push_back(filled(text, table, key, {}));
-  }
-}
-
-/// A fact stands only under an entry of its kind.
-std::string rightKind(std::string_view kind) {
-  return filled(R"sql(CREATE TRIGGER "fact_@kind_right_kind" BEFORE INSERT ON "fact_@kind"
-WHEN (SELECT "kind" FROM "entry" WHERE "id" = NEW."entry") IS NOT '@kind'
-BEGIN
-  SELECT RAISE(ABORT, 'store.wrong_kind');
-END)sql",
-                {}, {}, kind);
-}
-
 }  // namespace
 
 Migration firstBook() {
@@ -559,11 +514,7 @@ Migration firstBook() {
   out.insert(out.end(), kFactTables.begin(), kFactTables.end());
   out.insert(out.end(), kIndexes.begin(), kIndexes.end());
   out.insert(out.end(), kEntryTriggers.begin(), kEntryTriggers.end());
-  for (const std::string_view kind : kFactKinds) {
-    out.push_back(filled(R"sql(INSERT INTO "kind" ("word") VALUES ('@kind'))sql", {}, {}, kind));
-    addInsertOnly(out, std::string("fact_").append(kind), "entry");
-    out.push_back(rightKind(kind));
-  }
+  for (const std::string_view kind : kFactKinds) addFactKind(out, kind);
   addInsertOnly(out, "entry", "id");
   addInsertOnly(out, "picture", "hash");
   addInsertOnly(out, "kind", "word");

@@ -6,6 +6,7 @@ namespace sw::store {
 std::vector<Migration> allMigrations() {
   std::vector<Migration> steps;
   steps.push_back(firstBook());
+  steps.push_back(rechecksDone());
   return steps;
 }
 

@@ -18,6 +18,9 @@ struct Migration {
 /// Version 1: the first book.
 [[nodiscard]] Migration firstBook();
 
+/// Version 2: rechecks done, the shop's name.
+[[nodiscard]] Migration rechecksDone();
+
 /// All steps of this program, in order; the last one's `to` is the program's schema version.
 [[nodiscard]] std::vector<Migration> allMigrations();
 

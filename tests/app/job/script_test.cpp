@@ -52,6 +52,71 @@ std::string bytesOf(const std::string& path) {
   return {std::istreambuf_iterator<char>(in), {}};
 }
 
+TEST_F(JobProgram, TheHistoryOfAValue) {
+  const auto path = script(
+      R"({"do":"set_person","initials":"KL","name":"Kaya Lindner"})"
+      "\n"
+      R"({"do":"set_vehicle","by":"KL","registration":"AB 12"})"
+      "\n"
+      R"({"do":"set_spec","registration":"AB 12","key":"swivel.end_float","type":"limit","max":"0.1 mm"})"
+      "\n"
+      R"({"do":"set_spec","registration":"AB 12","key":"swivel.end_float","type":"limit","max":"0.2 mm"})"
+      "\n"
+      R"({"do":"open_job","registration":"AB 12"})"
+      "\n"
+      R"({"do":"note","text":"left hub wet"})"
+      "\n"
+      R"({"do":"correct","entry":6,"field":"text","value":"right hub wet","reason":"wrong_side"})"
+      "\n");
+  const std::string book = " --book '" + in("b.swbook") + "'";
+  ASSERT_EQ(program("job --create --script '" + path + "'" + book).exit, 0);
+  for (const char* entry : {"6", "7"}) {  // either end of the chain
+    const auto note =
+        model::parseJson(program("history --json --entry " + std::string(entry) + book).out);
+    ASSERT_TRUE(note);
+    ASSERT_EQ(note->size(), 2U);
+    EXPECT_EQ((*note)[0]["value"], "left hub wet");
+    EXPECT_EQ((*note)[1]["value"], "right hub wet");
+    EXPECT_EQ((*note)[1]["reason"], "wrong side");
+    EXPECT_EQ((*note)[1]["by"], "KL");
+  }
+  const std::string limit = program("history --entry 3" + book).out;
+  EXPECT_NE(limit.find("max: 0.1"), std::string::npos) << limit;
+  EXPECT_NE(limit.find("max: 0.2"), std::string::npos) << limit;
+}
+
+TEST_F(JobProgram, APhotoIsCopiedIntoTheBook) {
+  const std::string picture = std::string(SW_SOURCE_DIR) + "/tests/data/pictures/three_by_two.png";
+  std::ofstream(in("letter.png")) << "no picture at all";
+  const auto path = script(R"({"do":"set_person","initials":"KL","name":"Kaya Lindner"})"
+                           "\n"
+                           R"({"do":"set_vehicle","by":"KL","registration":"AB 12"})"
+                           "\n"
+                           R"({"do":"open_job","registration":"AB 12"})"
+                           "\n"
+                           R"({"do":"photo","file":")" +
+                           picture + R"(","caption":"left hub"})" + "\n" +
+                           R"({"do":"photo","file":")" + in("letter.png") + "\"}\n");
+  const auto run = program("job --create --book '" + in("b.swbook") + "' --script '" + path + "'");
+  EXPECT_EQ(run.exit, 2) << run.out;  // the last line is refused by name, the others stand
+  EXPECT_NE(run.out.find("letter.png"), std::string::npos) << run.out;
+  const auto exported = program("export --job 1 --book '" + in("b.swbook") + "'");
+  const auto json = model::parseJson(exported.out);
+  ASSERT_TRUE(json);
+  const auto& photo = (*json)["entries"].back();
+  EXPECT_EQ(photo["kind"], "photo");
+  EXPECT_EQ(photo["fact"]["file_name"], "three_by_two.png");
+  EXPECT_EQ(photo["fact"]["width"], 3);
+  EXPECT_EQ(photo["fact"]["height"], 2);
+  ManualClock clock(*parseTimestamp("2031-03-03T08:00+01:00"));
+  const auto book = store::Book::open(in("b.swbook"), store::OpenMode::ViewOnly, clock);
+  ASSERT_TRUE(book);
+  const auto kept = (*book)->picture(photo["fact"]["hash"].get<std::string>());
+  ASSERT_TRUE(kept);
+  EXPECT_FALSE(kept->bytes.empty());
+  EXPECT_FALSE(kept->thumbnail.empty());
+}
+
 TEST_F(JobProgram, AnswersEachLineAndRemembersWhoAndWhichJob) {
   const auto path = script(R"({"id":"a","do":"set_person","initials":"KL","name":"Kaya Lindner"})"
                            "\n"

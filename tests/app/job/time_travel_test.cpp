@@ -9,27 +9,36 @@
 namespace sw::test {
 namespace {
 
+/// Export and both sheets of the fixture's job.
+std::string recordOf(Shop& shop) {
+  const auto state = shop.state();
+  const auto asOf = shop.workshop->shopOf(state.entries);
+  EXPECT_TRUE(asOf);
+  std::string text = report::exportJob(state, *asOf).dump();
+  for (const auto copy : {report::SheetCopy::Workshop, report::SheetCopy::Customer}) {
+    report::SheetOptions options;
+    options.copy = copy;
+    text += report::toHtml(report::jobSheet(state, *asOf, options)).toStdString();
+  }
+  return text;
+}
+
+std::string workedAndSignedOff(Shop& shop) {
+  shop.setUp();
+  app::demo::Mechanic mechanic(*shop.workshop, shop.clock, "KL", 3);
+  workWholePlan(shop, mechanic, situation(), "swivel-preload");
+  shop.ok(R"({"do":"recheck","what":"Leak look","on":"2031-04-10"})");
+  shop.ok(R"({"do":"sign_off"})");
+  return recordOf(shop);
+}
+
 class TimeTravel : public testing::Test {
  protected:
   void SetUp() override {
-    shop.setUp();
-    app::demo::Mechanic mechanic(*shop.workshop, shop.clock, "KL", 3);
-    workWholePlan(shop, mechanic, situation(), "swivel-preload");
-    shop.ok(R"({"do":"sign_off"})");
+    shop.ok(R"({"do":"set_setting","key":"shop_name","value":"Lindner and Thorne"})");
+    (void)workedAndSignedOff(shop);
   }
-
-  std::string record() {
-    const auto state = shop.state();
-    const auto asOf = shop.workshop->shopOf(state.entries);
-    EXPECT_TRUE(asOf);
-    std::string text = report::exportJob(state, *asOf).dump();
-    for (const auto copy : {report::SheetCopy::Workshop, report::SheetCopy::Customer}) {
-      report::SheetOptions options;
-      options.copy = copy;
-      text += report::toHtml(report::jobSheet(state, *asOf, options)).toStdString();
-    }
-    return text;
-  }
+  std::string record() { return recordOf(shop); }
 
   Shop shop;
 };
@@ -59,6 +68,41 @@ TEST_F(TimeTravel, ChangedProcedureFilesLeaveTheRecord) {
   shop.library = procedures::Library::of(changed, shop.library.plans());
   shop.reopen();
   EXPECT_EQ(record(), before);
+}
+
+TEST_F(TimeTravel, AnotherNameOfTheShopLeavesTheRecord) {
+  const auto nameNow = [&] { return shop.workshop->shopOf(shop.state().entries)->name(); };
+  const std::string before = nameNow();
+  EXPECT_EQ(before, "Lindner and Thorne");
+  shop.ok(R"({"do":"set_setting","key":"shop_name","value":"Somebody Else"})");
+  EXPECT_EQ(nameNow(), before);
+  EXPECT_EQ((*shop.workshop->shop())->name(), "Somebody Else");
+}
+
+/// A job done and closed with the first version of the book.
+TEST(TimeTravelOfTheSchema, ANewerVersionLeavesTheRecord) {
+  store::BookOptions first;
+  first.migrations = {store::firstBook()};
+  Shop shop(first);
+  const auto record = workedAndSignedOff(shop);
+  ASSERT_EQ(shop.book->schemaVersion(), 1);
+  shop.reopenBook();
+  ASSERT_EQ(shop.book->schemaVersion(), store::allMigrations().back().to);
+  EXPECT_EQ(recordOf(shop), record);
+}
+
+TEST_F(TimeTravel, ARecheckIsRecordedAfterTheClosing) {
+  const auto job = shop.state();
+  const auto due = std::find_if(job.valid.begin(), job.valid.end(), [](const model::Entry* entry) {
+    return model::as<model::RecheckDue>(*entry) != nullptr;
+  });
+  ASSERT_NE(due, job.valid.end());
+  const std::string number = std::to_string((*due)->id.value);
+  shop.refused(R"({"do":"recheck_done","recheck":1,"result":"dry"})", "workshop.no_recheck");
+  shop.ok(R"({"do":"recheck_done","recheck":)" + number + R"(,"result":"dry, nuts held"})");
+  shop.refused(R"({"do":"recheck_done","recheck":)" + number + R"(,"result":"dry"})",
+               "workshop.recheck_is_done");
+  EXPECT_NE(record().find("dry, nuts held"), std::string::npos);
 }
 
 TEST_F(TimeTravel, ACorrectionShowsAsAChain) {

@@ -65,6 +65,8 @@ TEST(Lists, RechecksAreDueByDateOrOdometer) {
   const auto gone = fixture.add(model::RecheckDue{"Typed twice", Date{2031, 2, 1}, std::nullopt});
   fixture.add(model::RecheckDue{"Leak look", Date{2031, 2, 20}, std::nullopt});
   fixture.correct(gone, model::Withdrawal{""}, model::CorrectionReason::Withdrawn, "");
+  const auto done = fixture.add(model::RecheckDue{"Hub seal", Date{2031, 2, 2}, std::nullopt});
+  fixture.add(model::RecheckDone{done, "dry"});
   auto rows = dueRows(fixture.jobEntries(), {7}, "TRX 318", Date{2031, 2, 25});
   sortByDate(rows);
   ASSERT_EQ(rows.size(), 3U);
