@@ -12,7 +12,7 @@
 namespace sw::app {
 
 enum class ErrorFormat { Text, Json };
-[[nodiscard]] std::optional<ErrorFormat> errorFormatFromWord(std::string_view word);
+[[nodiscard]] std::optional<ErrorFormat> errorFormatFromWord(std::string_view text);
 
 /// The code word of an error about input: invalid_json, unknown_name, unknown_field,
 /// duplicate_field, missing_field, wrong_kind, out_of_range, degenerate; else the word of its code.

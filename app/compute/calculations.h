@@ -8,18 +8,18 @@
 namespace sw::compute {
 
 [[nodiscard]] Description describeSeries();
-[[nodiscard]] Result<Outcome> runSeries(const Json& input);
+[[nodiscard]] Result<Outcome> runSeries(const Json& json);
 
 [[nodiscard]] Description describeConvert();
-[[nodiscard]] Result<Outcome> runConvert(const Json& input);
+[[nodiscard]] Result<Outcome> runConvert(const Json& json);
 
 [[nodiscard]] Description describeCompareFigures();
-[[nodiscard]] Result<Outcome> runCompareFigures(const Json& input);
+[[nodiscard]] Result<Outcome> runCompareFigures(const Json& json);
 
 [[nodiscard]] Description describeStartingForce();
-[[nodiscard]] Result<Outcome> runStartingForce(const Json& input);
+[[nodiscard]] Result<Outcome> runStartingForce(const Json& json);
 
 [[nodiscard]] Description describeStandLoad();
-[[nodiscard]] Result<Outcome> runStandLoad(const Json& input);
+[[nodiscard]] Result<Outcome> runStandLoad(const Json& json);
 
 }  // namespace sw::compute

@@ -59,7 +59,7 @@ std::string text(const Json& json) {
 
 Result<std::string> readAll(std::istream& in) {
   std::string text;
-  std::string block(64U * 1024U, '\0');
+  std::string block(std::size_t{64} * 1024, '\0');
   while (in && text.size() <= kMostBytes) {
     in.read(block.data(), static_cast<std::streamsize>(block.size()));
     text.append(block, 0, static_cast<std::size_t>(in.gcount()));

@@ -13,7 +13,6 @@ namespace sw::app::demo {
 namespace {
 
 using model::Side;
-using procedures::StepKind;
 using workshop::JobState;
 using workshop::StepView;
 
@@ -345,8 +344,8 @@ Result<workshop::Outcome> Mechanic::send(model::JobId job, workshop::Action acti
 void Mechanic::passMinutes(double minutes) {
   m_clock.advanceMilliseconds(static_cast<std::int64_t>(minutes * kMillisecondsPerMinute));
   const std::int64_t minute = minuteOfDay(m_clock.now());
-  if (minute < kClosingHour * 60 && minute >= kOpeningHour * 60) return;
-  const std::int64_t toOpening = (kOpeningHour * 60 - minute + 1440) % 1440;
+  if (minute < std::int64_t{kClosingHour} * 60 && minute >= std::int64_t{kOpeningHour} * 60) return;
+  const std::int64_t toOpening = (std::int64_t{kOpeningHour} * 60 - minute + 1440) % 1440;
   m_clock.advanceMilliseconds(toOpening * kMillisecondsPerMinute);
 }
 

@@ -75,7 +75,7 @@ std::optional<std::int64_t> takeTimeOfDay(std::string_view& rest) {
   if (!takeChar(rest, ':')) return total;
   const auto second = takeDigits(rest, 2);
   if (!second || *second > 59) return std::nullopt;
-  total += *second * 1000;
+  total += std::int64_t{*second} * 1000;
   if (!takeChar(rest, '.')) return total;
   const auto milli = takeDigits(rest, 3);
   if (!milli) return std::nullopt;

@@ -50,7 +50,7 @@ struct Timestamp {
 [[nodiscard]] Date localDate(const Timestamp& time);
 /// Days from a to b, negative when b is earlier.
 [[nodiscard]] std::int64_t daysBetween(const Date& a, const Date& b);
-[[nodiscard]] Date addDays(const Date& date, std::int64_t days);
+[[nodiscard]] Date addDays(const Date& date, std::int64_t count);
 
 /// Where the time comes from; injected everywhere so that tests and demonstrations are
 /// reproducible.

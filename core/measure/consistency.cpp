@@ -29,9 +29,10 @@ struct RangeShare {
 /// 1e-14.
 RangeShare rangeShare(double w, int count) {
   constexpr double kStep = 0.2;
-  constexpr double kReach = 9.0;
+  constexpr int kSteps = 45;  // to 9 standard deviations on either side
   RangeShare share;
-  for (double x = -kReach; x <= kReach; x += kStep) {
+  for (int i = -kSteps; i <= kSteps; ++i) {
+    const double x = i * kStep;
     const double inside = normalCdf(x + w) - normalCdf(x);
     const double others = std::pow(inside, count - 2) * normalDensity(x);
     share.cumulative += others * inside;

@@ -42,7 +42,7 @@ namespace sw {
 /// beside it.
 enum class Verdict { Within, Outside, Undecided, Provisional, InstrumentTooCoarse, NoLimit };
 [[nodiscard]] std::string_view word(Verdict verdict);
-[[nodiscard]] std::optional<Verdict> verdictFromWord(std::string_view word);
+[[nodiscard]] std::optional<Verdict> verdictFromWord(std::string_view text);
 
 /// Where an undecided or outside value lies.
 enum class LimitSide { None, Below, Above, InsideLikely, OutsideLikely };
@@ -50,11 +50,11 @@ enum class LimitSide { None, Below, Above, InsideLikely, OutsideLikely };
 
 enum class ErrorShape { Rectangular, Triangular, Certificate };
 [[nodiscard]] std::string_view word(ErrorShape shape);
-[[nodiscard]] std::optional<ErrorShape> errorShapeFromWord(std::string_view word);
+[[nodiscard]] std::optional<ErrorShape> errorShapeFromWord(std::string_view text);
 
 enum class DecisionRule { ConformanceProbability, GuardBandK2 };
 [[nodiscard]] std::string_view word(DecisionRule rule);
-[[nodiscard]] std::optional<DecisionRule> decisionRuleFromWord(std::string_view word);
+[[nodiscard]] std::optional<DecisionRule> decisionRuleFromWord(std::string_view text);
 
 /// The user's own check of an instrument against a known mass or gauge.
 struct OwnCheck {
@@ -120,7 +120,7 @@ enum class AdviceCode {
 };
 [[nodiscard]] std::string_view word(AdviceCode code);
 struct Advice {
-  AdviceCode code;
+  AdviceCode code{};
   std::optional<int>
       readings;  ///< how many more would probably decide; at least what the plan still asks for
   std::optional<double> graduation;  ///< the graduation that would decide, SI

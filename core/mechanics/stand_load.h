@@ -27,12 +27,12 @@ namespace sw {
 
 enum class StandRating { Each, PerPair };
 [[nodiscard]] std::string_view word(StandRating rating);
-[[nodiscard]] std::optional<StandRating> standRatingFromWord(std::string_view word);
+[[nodiscard]] std::optional<StandRating> standRatingFromWord(std::string_view text);
 
 /// How the axle load is known, best first.
 enum class AxleLoadKnowledge { Weighed, FromVehicleDocuments, MassAndShare, MassOnly };
 [[nodiscard]] std::string_view word(AxleLoadKnowledge knowledge);
-[[nodiscard]] std::optional<AxleLoadKnowledge> axleLoadKnowledgeFromWord(std::string_view word);
+[[nodiscard]] std::optional<AxleLoadKnowledge> axleLoadKnowledgeFromWord(std::string_view text);
 
 struct StandInput {
   AxleLoadKnowledge knowledge = AxleLoadKnowledge::Weighed;

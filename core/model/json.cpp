@@ -10,7 +10,7 @@ namespace sw::model {
 
 namespace {
 
-constexpr std::size_t kMaxBytes = 64U * 1024U * 1024U;
+constexpr std::size_t kMaxBytes = std::size_t{64} * 1024 * 1024;
 constexpr int kMaxDepth = 64;
 constexpr double kLargestExactInteger = 9007199254740992.0;  // 2^53
 

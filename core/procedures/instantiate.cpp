@@ -35,11 +35,12 @@ void addAll(Indices& to, const Indices& more) {
 
 /// Whom a step's followers wait for: seen from the left, from the right, and from a once step,
 /// which joins both.
-enum Seen : std::size_t { kBoth, kLeft, kRight, kSeenCount };
+enum Seen : std::size_t { SeenFromBoth, SeenFromLeft, SeenFromRight };
+constexpr std::size_t kSeenCount = 3;
 using Waits = std::array<Indices, kSeenCount>;
 
 Seen seenFrom(Side side) {
-  return side == Side::Left ? kLeft : kRight;
+  return side == Side::Left ? SeenFromLeft : SeenFromRight;
 }
 
 class Builder {
@@ -75,7 +76,7 @@ class Builder {
 
   /// The step's own instance where it is made, else what it would have waited for.
   Indices add(const Step& step, std::optional<Side> side) {
-    Indices needs = needsOf(step, side ? seenFrom(*side) : kBoth);
+    Indices needs = needsOf(step, side ? seenFrom(*side) : SeenFromBoth);
     const bool made = (!side || worksOn(step, *side)) && holds(step.when, m_facts, side);
     if (!made) return needs;
     m_instances.push_back({&step, side, std::move(needs)});
@@ -89,10 +90,10 @@ class Builder {
 
   Waits addSided(const Step& step) {
     Waits waits;
-    if (m_sides.empty()) waits.at(kBoth) = needsOf(step, kBoth);
+    if (m_sides.empty()) waits.at(SeenFromBoth) = needsOf(step, SeenFromBoth);
     for (const Side side : m_sides) {
       waits.at(seenFrom(side)) = add(step, side);
-      addAll(waits.at(kBoth), waits.at(seenFrom(side)));
+      addAll(waits.at(SeenFromBoth), waits.at(seenFrom(side)));
     }
     return waits;
   }

@@ -79,6 +79,6 @@ void readList(model::ObjectReader& in, std::string_view key, std::vector<T>& out
 }
 
 /// Reads one step, its own checks included (step_reader.cpp).
-void readStep(model::ObjectReader& in, Step& out);
+void readStep(model::ObjectReader& in, Step& step);
 
 }  // namespace sw::procedures

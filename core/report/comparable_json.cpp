@@ -71,7 +71,7 @@ class Comparable {
     });
     json["road_tests"] = facts<model::RoadTest>(putRoadTest);
     json["overrides"] = facts<model::Override>(
-        [](const model::Override& override_, Json& out) { out["rule"] = override_.rule; });
+        [](const model::Override& granted, Json& out) { out["rule"] = granted.rule; });
     json["rechecks"] = facts<model::RecheckDue>([](const model::RecheckDue& due, Json& out) {
       if (due.on) out["on"] = toIso(*due.on);
       put(out, "at_odometer", due.atOdometer);

@@ -33,7 +33,7 @@ class SheetContext {
   /// "Fit a shim pack and pull, round 2".
   [[nodiscard]] QString runTitle(const workshop::RunView& run) const;
   /// The step's definition in the run's frozen text.
-  [[nodiscard]] const procedures::Step* step(const std::optional<model::RunId>& run,
+  [[nodiscard]] const procedures::Step* step(const std::optional<model::RunId>& id,
                                              const std::string& step) const;
   /// "Pull, straight ahead (left)".
   [[nodiscard]] QString stepTitle(const model::Entry& entry) const;

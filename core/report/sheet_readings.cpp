@@ -178,11 +178,11 @@ bool looseAt(const SheetContext& context, const SeriesView& series) {
 
 QString notProvedReason(const SheetContext& context, const SeriesView& series) {
   QString why;
-  context.each<model::Override>([&](const Entry& entry, const model::Override& override_) {
+  context.each<model::Override>([&](const Entry& entry, const model::Override& granted) {
     const bool here =
         entry.run == series.run && entry.step == series.step && entry.side == series.side;
-    if (here && override_.rule == "not_proved") {
-      why = fromUtf8(override_.why) + QStringLiteral(" (") + context.initials(entry.by) +
+    if (here && granted.rule == "not_proved") {
+      why = fromUtf8(granted.why) + QStringLiteral(" (") + context.initials(entry.by) +
             QStringLiteral(")");
     }
   });

@@ -149,10 +149,10 @@ Section overridesSection(const SheetContext& context) {
                    {QStringLiteral("At step"), 28, Align::Left},
                    {QStringLiteral("Reason"), 30, Align::Left},
                    {QStringLiteral("By, when"), 18, Align::Left}};
-  context.each<model::Override>([&](const Entry& entry, const model::Override& override_) {
-    const QString what = entry.step.empty() ? fromUtf8(override_.what) : context.place(entry);
-    table.rows.push_back({{cellOf(overrideText(override_.rule)), cellOf(what),
-                           cellOf(fromUtf8(override_.why)), context.byCell(&entry)},
+  context.each<model::Override>([&](const Entry& entry, const model::Override& granted) {
+    const QString what = entry.step.empty() ? fromUtf8(granted.what) : context.place(entry);
+    table.rows.push_back({{cellOf(overrideText(granted.rule)), cellOf(what),
+                           cellOf(fromUtf8(granted.why)), context.byCell(&entry)},
                           RowKind::Body});
   });
   if (!table.rows.empty()) section.blocks.push_back(std::move(table));

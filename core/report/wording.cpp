@@ -38,7 +38,7 @@ QString look(const std::array<Pair, N>& table, std::string_view key) {
   return found == table.end() ? QString{} : QString::fromUtf8(found->second);
 }
 
-QString orElse(QString text, std::string_view stored) {
+QString orElse(const QString& text, std::string_view stored) {
   return text.isEmpty() ? humanWord(stored) : text;
 }
 

@@ -38,7 +38,7 @@ template <HasWords E>
 [[nodiscard]] QString sidesText(const std::vector<model::Side>& sides);
 
 /// A verdict's word and shape.
-[[nodiscard]] Span verdictSpan(std::string_view verdict);
+[[nodiscard]] Span verdictSpan(std::string_view stored);
 /// The axle arrangement as short sentences; what is not known is left out.
 [[nodiscard]] QString arrangementText(const model::AxleArrangement& arrangement);
 /// Why a run was put into the plan.

@@ -17,8 +17,8 @@ constexpr std::size_t kMostOfAKind = 20;
 
 /// A statement that returns the entries that break a promise: entry id, and a text.
 struct Invariant {
-  const char* key;
-  Severity severity;
+  const char* key = nullptr;
+  Severity severity = Severity::Fault;
   SqlLiteral sql;
 };
 

@@ -81,7 +81,6 @@ Error sqliteError(int extendedCode, const std::string& text) {
     case SQLITE_FULL:
       return make(ErrorCode::CannotWrite, "store.disk_full");
     case SQLITE_IOERR:
-      return make(ErrorCode::CannotWrite, "store.io_error");
     case SQLITE_CANTOPEN:
       return make(ErrorCode::CannotWrite, "store.io_error");
     case SQLITE_READONLY:
@@ -90,7 +89,6 @@ Error sqliteError(int extendedCode, const std::string& text) {
     case SQLITE_LOCKED:
       return make(ErrorCode::BookLocked, "store.busy");
     case SQLITE_CORRUPT:
-      return make(ErrorCode::BookDamaged, "store.damaged");
     case SQLITE_NOTADB:
       return make(ErrorCode::BookDamaged, "store.damaged");
     case SQLITE_CONSTRAINT:

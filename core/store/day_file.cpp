@@ -5,6 +5,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 #include <nlohmann/json.hpp>
+#include <ranges>
 
 #include <algorithm>
 #include <cerrno>
@@ -118,8 +119,8 @@ std::optional<model::EntryId> DayFile::lastId() const {
   const std::string tail = readAt(file, start, kTail);
   std::vector<std::string_view> lines;
   (void)eachLine(tail, [&](std::string_view line) { lines.push_back(line); });
-  for (auto line = lines.rbegin(); line != lines.rend(); ++line) {
-    if (const auto entry = entryOf(*line)) return entry->id;
+  for (const std::string_view line : std::views::reverse(lines)) {
+    if (const auto entry = entryOf(line)) return entry->id;
   }
   return std::nullopt;
 }

@@ -163,9 +163,9 @@ auto makeKindTables(std::index_sequence<I...>) {
 }
 
 const auto& kindTables() {
-  static const auto tables =
+  static const auto kTables =
       makeKindTables(std::make_index_sequence<std::variant_size_v<model::Payload>>{});
-  return tables;
+  return kTables;
 }
 
 Result<const KindTable*> tableOf(std::string_view kind) {

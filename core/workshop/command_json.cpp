@@ -14,12 +14,12 @@ using model::ObjectReader;
 template <class T>
 struct Inner {
   using type = T;
-  static constexpr bool optional = false;
+  static constexpr bool kOptional = false;
 };
 template <class T>
 struct Inner<std::optional<T>> {
   using type = T;
-  static constexpr bool optional = true;
+  static constexpr bool kOptional = true;
 };
 
 template <HasWords E>
@@ -52,7 +52,7 @@ struct Reader {
   void operator()(std::string_view name, T& value, std::string_view) const {
     using Value = typename Inner<T>::type;
     auto read = readValue<Value>(in, name);
-    if constexpr (Inner<T>::optional) {
+    if constexpr (Inner<T>::kOptional) {
       value = std::move(read);
     } else if (read) {
       value = std::move(*read);
@@ -67,7 +67,7 @@ struct Writer {
 
   template <class T>
   void operator()(std::string_view name, const T& value, std::string_view meaning) const {
-    if constexpr (Inner<T>::optional) {
+    if constexpr (Inner<T>::kOptional) {
       if (value) (*this)(name, *value, meaning);
     } else if constexpr (HasWords<T>) {
       out[std::string(name)] = std::string(wordOf(value));
@@ -100,7 +100,7 @@ struct Describer {
     Json field = Json::object();
     field["name"] = std::string(name);
     field["type"] = std::string(typeName<Value>());
-    field["required"] = !Inner<T>::optional;
+    field["required"] = !Inner<T>::kOptional;
     if constexpr (HasWords<Value>) {
       field["words"] = Json::array();
       for (const auto word : wordsOf<Value>()) field["words"].push_back(std::string(word));

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <map>
+#include <ranges>
 #include <string_view>
 
 namespace sw::workshop {
@@ -92,8 +93,9 @@ const SeriesView* JobState::findSeries(model::EntryId id) const {
 
 const SeriesView* JobState::newestSeries(std::size_t step) const {
   const StepView& at = steps.at(step);
-  for (auto it = series.rbegin(); it != series.rend(); ++it) {
-    if (it->run == runs[at.run].id && it->step == at.step->id && it->side == at.side) return &*it;
+  for (const SeriesView& view : std::views::reverse(series)) {
+    if (view.run == runs[at.run].id && view.step == at.step->id && view.side == at.side)
+      return &view;
   }
   return nullptr;
 }
@@ -120,9 +122,9 @@ const HoldView* JobState::holdAt(std::size_t step) const {
 
 const model::Observation* JobState::observed(const std::string& key,
                                              std::optional<Side> side) const {
-  for (auto it = valid.rbegin(); it != valid.rend(); ++it) {
-    const auto* seen = model::as<model::Observation>(**it);
-    if (seen != nullptr && seen->key == key && (!side || !(*it)->side || (*it)->side == side)) {
+  for (const Entry* entry : std::views::reverse(valid)) {
+    const auto* seen = model::as<model::Observation>(*entry);
+    if (seen != nullptr && seen->key == key && (!side || !entry->side || entry->side == side)) {
       return seen;
     }
   }
@@ -172,8 +174,8 @@ std::string JobState::stepName(std::size_t step) const {
 
 bool JobState::overridden(const std::string& rule, std::size_t step) const {
   return std::any_of(valid.begin(), valid.end(), [&](const Entry* entry) {
-    const auto* override_ = model::as<model::Override>(*entry);
-    return override_ != nullptr && override_->rule == rule && belongsTo(*entry, step);
+    const auto* granted = model::as<model::Override>(*entry);
+    return granted != nullptr && granted->rule == rule && belongsTo(*entry, step);
   });
 }
 

@@ -10,7 +10,7 @@ namespace sw::workshop {
 
 /// Judges the series with what it holds now, appends the verdict (replacing the one before) and
 /// tells it. A series without a used reading gets none.
-[[nodiscard]] Result<void> judgeAgain(Context& context, model::EntryId series);
+[[nodiscard]] Result<void> judgeAgain(Context& context, model::EntryId id);
 
 /// Compares the pull straight ahead with those about 15 degrees to either side, same hub, same
 /// scale: a force that is higher straight ahead with 95 % confidence means a dented bearing.

@@ -103,6 +103,17 @@ void unprovedReadings(const JobState& job, std::vector<Refusal>& out) {
   }
 }
 
+/// The step an entry was recorded at, in its run's frozen text.
+const procedures::Step* definitionOf(const JobState& job, const model::Entry& entry) {
+  for (const RunView& run : job.runs) {
+    if (entry.run != run.id) continue;
+    for (const procedures::Step& step : run.procedure->steps) {
+      if (step.id == entry.step) return &step;
+    }
+  }
+  return nullptr;
+}
+
 bool partUsed(const JobState& job, const std::string& key, std::optional<Side> side,
               model::EntryId since) {
   return std::any_of(job.valid.begin(), job.valid.end(), [&](const model::Entry* entry) {
@@ -138,16 +149,12 @@ bool runFinished(const JobState& job, std::size_t run, std::optional<Side> side)
 std::string meaningOf(const JobState& job, const model::Entry& entry,
                       const model::Observation& seen) {
   if (seen.key == kComputedPeak) return seen.value == "peak" ? "worn" : "";
-  for (const RunView& run : job.runs) {
-    if (entry.run != run.id) continue;
-    for (const auto& step : run.procedure->steps) {
-      if (step.id != entry.step) continue;
-      for (const auto& observe : step.observe) {
-        if (observe.key != seen.key) continue;
-        for (const auto& choice : observe.choices) {
-          if (choice.word == seen.value) return choice.means;
-        }
-      }
+  const procedures::Step* step = definitionOf(job, entry);
+  if (step == nullptr) return {};
+  for (const auto& observe : step->observe) {
+    if (observe.key != seen.key) continue;
+    for (const auto& choice : observe.choices) {
+      if (choice.word == seen.value) return choice.means;
     }
   }
   return {};
