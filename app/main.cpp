@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QApplication>
 #include <QCoreApplication>
 #include <QGuiApplication>
 #include <QHash>
@@ -18,11 +19,37 @@ void preparePlatform() {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
 }
 
+/// Qt tells once where it keeps run-time files when the session names no folder; none are kept.
+void dropRuntimeFolderNotice(QtMsgType, const QMessageLogContext&, const QString& message) {
+  if (!message.contains(QLatin1String("XDG_RUNTIME_DIR"))) {
+    std::cerr << message.toStdString() << '\n';
+  }
+}
+
+bool hasDisplay() {
+  return !qEnvironmentVariableIsEmpty("DISPLAY") ||
+         !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY") ||
+         !qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM");
+}
+
 std::unique_ptr<QCoreApplication> makeApplication(sw::app::NeedsGui needsGui, int& count,
                                                   char** values) {
-  if (needsGui == sw::app::NeedsGui::No) return std::make_unique<QCoreApplication>(count, values);
-  preparePlatform();
-  return std::make_unique<QGuiApplication>(count, values);
+  using sw::app::NeedsGui;
+  // Without a display the window says so; an application for it would end the program.
+  const bool display = needsGui == NeedsGui::Display;
+  if (needsGui == NeedsGui::No || (display && !hasDisplay())) {
+    return std::make_unique<QCoreApplication>(count, values);
+  }
+  if (!display) preparePlatform();
+  qInstallMessageHandler(dropRuntimeFolderNotice);
+  std::unique_ptr<QCoreApplication> application;
+  if (needsGui == NeedsGui::Yes) {
+    application = std::make_unique<QGuiApplication>(count, values);
+  } else {
+    application = std::make_unique<QApplication>(count, values);
+  }
+  qInstallMessageHandler(nullptr);
+  return application;
 }
 
 }  // namespace

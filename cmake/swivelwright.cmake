@@ -41,9 +41,10 @@ endfunction()
 add_custom_target(sw_core_tests)
 
 # sw_test(name SOURCES a_test.cpp ... LINKS sw_units ...): one binary, every case its own ctest test
+# FIXTURE names a ctest fixture all its cases need
 # (under the sanitizers, whose start costs more than most cases, the binary as a whole).
 function(sw_test name)
-  cmake_parse_arguments(arg "" "" "SOURCES;LINKS;LABELS" ${ARGN})
+  cmake_parse_arguments(arg "" "FIXTURE" "SOURCES;LINKS;LABELS" ${ARGN})
   add_executable(${name} ${arg_SOURCES})
   target_link_libraries(${name} PRIVATE sw_test_main sw_warnings ${arg_LINKS})
   target_precompile_headers(${name} REUSE_FROM sw_test_main)
@@ -58,6 +59,6 @@ function(sw_test name)
   else()
     # Parameters are numbered: their printed values may hold what ctest takes for a list.
     gtest_discover_tests(${name} NO_PRETTY_VALUES DISCOVERY_TIMEOUT 60
-      PROPERTIES LABELS "${arg_LABELS}" TIMEOUT 300)
+      PROPERTIES LABELS "${arg_LABELS}" TIMEOUT 300 FIXTURES_REQUIRED "${arg_FIXTURE}")
   endif()
 endfunction()

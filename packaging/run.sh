@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Builds the program, makes the demonstration book, does the demonstration job, prints its sheet.
+# Builds the program, makes the demonstration book, does the demonstration job, prints its sheet;
+# then opens the window, or takes pictures of its pages where there is no display.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
@@ -32,3 +33,17 @@ mkdir out/demo-job
 echo
 echo "Demonstration book: $PWD/out/demo.swbook"
 echo "Job sheet:          $PWD/out/demo-job-sheet.pdf"
+
+if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
+  exec "$program" --book out/demo.swbook
+fi
+mkdir -p out/pages
+"$program" screenshot --list | cut -f1 | while read -r page; do
+  for theme in light dark; do
+    for scale in 1 2; do
+      "$program" screenshot --book out/demo-job/demo-job.swbook --page "$page" --job "$job" \
+        --theme "$theme" --scale "$scale" --out "out/pages/$page-$theme-${scale}x.png" >/dev/null
+    done
+  done
+done
+echo "Pages:              $PWD/out/pages"

@@ -16,6 +16,9 @@ constexpr std::array kCommon{
     OptionSpec{"errors", "text|json", "how errors are written to standard error"},
 };
 
+/// Stands before a command word, too, and alone for the window.
+constexpr OptionSpec kBook{"book", "PATH", "the book"};
+
 bool isOption(std::string_view text) {
   return text.size() > 1 && text.front() == '-';
 }
@@ -150,7 +153,8 @@ CommandWord splitCommandWord(std::span<const std::string> arguments) {
       return split;
     }
     split.rest.push_back(text);
-    const OptionSpec* spec = find(kCommon, splitOption(text).name);
+    const auto name = splitOption(text).name;
+    const OptionSpec* spec = name == kBook.name ? &kBook : find(kCommon, name);
     const bool valueFollows = spec != nullptr && spec->takesValue() &&
                               text.find('=') == std::string::npos && at + 1 < arguments.size() &&
                               !arguments[at + 1].starts_with("--");

@@ -43,7 +43,8 @@ class Arguments {
   std::map<std::string, std::string, std::less<>> m_options;
 };
 
-/// The first argument that is neither an option nor the value of one of the common options; empty
+/// The first argument that is neither an option nor the value of --book or of one of the common
+/// options; empty
 /// where there is none. `rest` gets the other arguments.
 struct CommandWord {
   std::string word;

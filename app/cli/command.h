@@ -41,8 +41,15 @@ struct CommandContext {
   [[nodiscard]] Result<std::int64_t> requiredNumber(std::string_view option) const;
 };
 
-/// Whether a command needs a QGuiApplication (text layout, PDF) or only Qt Core.
-enum class NeedsGui { No, Yes };
+/// The command that is meant when no word is given.
+inline constexpr std::string_view kWindowCommand = "window";
+
+enum class NeedsGui {
+  No,       ///< Qt Core is enough
+  Yes,      ///< a QGuiApplication: text layout, PDF
+  Widgets,  ///< a QApplication: pages of the window, drawn without a display
+  Display   ///< a QApplication on the user's display
+};
 
 /// One row of the table of commands.
 struct Command {

@@ -19,6 +19,13 @@ struct Pattern {
 
 constexpr std::array kPatterns{
     Pattern{"cli.no_command", "say what to do: a command word. swivelwright --help lists them"},
+    Pattern{
+        "cli.no_display",
+        "there is no display to open the window on. swivelwright --help lists the commands that "
+        "need none"},
+    Pattern{"cli.not_a_size", "\"{text}\" is not a size from 200 to 8000; write e.g. 1280x800"},
+    Pattern{"ui.no_page", "there is no page \"{text}\"; choose one of: {choices}"},
+    Pattern{"ui.page_needs_job", "this page shows one job: say which"},
     Pattern{"cli.unknown_command",
             "\"{text}\" is not a command. swivelwright --help lists the commands"},
     Pattern{"cli.unknown_option", "there is no such option here; --help lists them"},

@@ -29,6 +29,18 @@ ErrorFormat wantedFormat(std::span<const std::string> arguments) {
   return ErrorFormat::Text;
 }
 
+bool asksForText(std::span<const std::string> arguments) {
+  return std::any_of(arguments.begin(), arguments.end(), [](const std::string& text) {
+    return text == "--help" || text == "--version";
+  });
+}
+
+/// The command of the word; the window where there is no word and nothing is to be written.
+const Command* meantCommand(std::span<const Command> commands, const CommandWord& split) {
+  if (!split.word.empty()) return findCommand(commands, split.word);
+  return asksForText(split.rest) ? nullptr : findCommand(commands, kWindowCommand);
+}
+
 Result<std::optional<std::uint64_t>> readSeed(const Arguments& arguments) {
   const auto text = arguments.value("seed");
   if (!text) return std::optional<std::uint64_t>{};
@@ -63,7 +75,7 @@ class Program {
 
   int run(std::span<const std::string> arguments) {
     const CommandWord split = splitCommandWord(arguments);
-    const Command* command = findCommand(m_commands, split.word);
+    const Command* command = meantCommand(m_commands, split);
     if (command != nullptr) return runCommand(*command, split.rest);
     if (split.word.empty()) return runWithoutWord(split.rest);
     return report({ErrorCode::NotFound, "cli.unknown_command", {}, {{"text", split.word}}}, {});
@@ -127,7 +139,7 @@ int runProgram(std::span<const std::string> arguments, std::span<const Command> 
 
 const Command* requestedCommand(std::span<const std::string> arguments,
                                 std::span<const Command> commands) {
-  return findCommand(commands, splitCommandWord(arguments).word);
+  return meantCommand(commands, splitCommandWord(arguments));
 }
 
 }  // namespace sw::app

@@ -15,7 +15,8 @@ namespace sw::app {
                              std::span<const Command> commands, Streams streams,
                              const Clock& clock);
 
-/// The row for the command word in the arguments; nullptr where there is none.
+/// The row for the command word in the arguments, the window's where there is no word; nullptr
+/// where there is none.
 [[nodiscard]] const Command* requestedCommand(std::span<const std::string> arguments,
                                               std::span<const Command> commands);
 

@@ -2,27 +2,10 @@
 #include "cli/write_document.h"
 
 #include "report/html.h"
+#include "report/pictures.h"
 #include "report_print/pdf.h"
 
 namespace sw::app {
-
-namespace {
-
-report::PictureMap thumbnails(const OpenedJob& opened) {
-  report::PictureMap pictures;
-  for (const model::Entry* entry : opened.job.valid) {
-    const auto* photo = model::as<model::Photo>(*entry);
-    if (photo == nullptr) continue;
-    // A picture that cannot be read is missing from the page; its caption and hash stay.
-    const auto picture = opened.book->picture(photo->hash);
-    if (!picture) continue;
-    pictures[QString::fromStdString(photo->hash)] = {QByteArray::fromStdString(picture->thumbnail),
-                                                     QString::fromStdString(picture->mime)};
-  }
-  return pictures;
-}
-
-}  // namespace
 
 Result<report::Paper> paperOption(const CommandContext& context) {
   const auto text = context.arguments.value("paper").value_or("A4");
@@ -44,7 +27,7 @@ Result<void> writeDocument(const CommandContext& context, const OpenedJob& opene
                            const report::Document& document) {
   const auto out = context.required("out");
   if (!out) return failAs(out);
-  const auto pictures = thumbnails(opened);
+  const auto pictures = report::thumbnailsOf(opened.job, *opened.book);
   if (out->ends_with(".html")) {
     const QString html = report::toHtml(document, report::HtmlTarget::File, pictures);
     return report_print::writeFile(*out, html.toUtf8());

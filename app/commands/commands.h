@@ -21,6 +21,8 @@ namespace sw::app {
 [[nodiscard]] Command jobCommand();
 [[nodiscard]] Command listCommand();
 [[nodiscard]] Command historyCommand();
+[[nodiscard]] Command screenshotCommand();
+[[nodiscard]] Command windowCommand();
 [[nodiscard]] Command restoreCommand();
 [[nodiscard]] Command sheetCommand();
 

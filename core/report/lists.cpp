@@ -22,6 +22,16 @@ void put(Json& json, const char* key, const std::string& text) {
   if (!text.empty()) json[key] = text;
 }
 
+std::string sideText(std::optional<model::Side> side) {
+  return side ? " (" + std::string(wordOf(*side)) + ")" : std::string{};
+}
+
+std::string joined(const std::vector<std::string>& items) {
+  std::string text;
+  for (const std::string& item : items) text += (text.empty() ? "" : ", ") + item;
+  return text;
+}
+
 std::string stateOf(const model::RecheckDue& due, const Date& today) {
   if (!due.on) return "by odometer";
   return *due.on < today ? "overdue" : "coming";
@@ -67,7 +77,13 @@ JobRow openJobRow(const workshop::JobState& job) {
   if (!job.closed && resume.step) {
     const auto& view = job.steps[*resume.step];
     row.step = job.runs[view.run].procedure->title + ": " + view.step->title;
-    if (view.side) row.step += " (" + std::string(wordOf(*view.side)) + ")";
+    row.step += sideText(view.side);
+  }
+  for (const std::size_t i : resume.handTight) {
+    row.handTight.push_back(job.ledger[i].name + sideText(job.ledger[i].side));
+  }
+  for (const std::size_t i : resume.holdsToAnswer) {
+    row.holdsToAsk.push_back(job.steps[job.holds[i].step].step->title);
   }
   return row;
 }
@@ -129,6 +145,8 @@ Json toJson(std::span<const JobRow> rows) {
     if (row.closedAt) json["closed_at"] = toIso(*row.closedAt);
     json["state"] = row.state;
     put(json, "step", row.step);
+    if (!row.handTight.empty()) json["hand_tight"] = row.handTight;
+    if (!row.holdsToAsk.empty()) json["holds_to_ask_again"] = row.holdsToAsk;
     list.push_back(std::move(json));
   }
   return list;
@@ -161,12 +179,14 @@ std::string toText(std::span<const VehicleRow> rows) {
 }
 
 std::string toText(std::span<const JobRow> rows) {
-  std::vector<TextRow> table{{"Job", "Registration", "Opened", "Closed", "State", "Goes on at"}};
+  std::vector<TextRow> table{{"Job", "Registration", "Opened", "Closed", "State", "Goes on at",
+                              "Hand-tight", "To be asked again"}};
   for (const JobRow& row : rows) {
     std::string state = row.state;
     std::replace(state.begin(), state.end(), '_', ' ');
     table.push_back({std::to_string(row.job.value), row.registration, dayText(row.openedAt),
-                     dayText(row.closedAt), state, row.step});
+                     dayText(row.closedAt), state, row.step, joined(row.handTight),
+                     joined(row.holdsToAsk)});
   }
   return tableText(std::move(table));
 }

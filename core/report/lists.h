@@ -29,8 +29,10 @@ struct JobRow {
   std::string registration;
   Timestamp openedAt;
   std::optional<Timestamp> closedAt;
-  std::string state;  ///< "open" or the word of the outcome
-  std::string step;   ///< where an open job goes on: "Procedure: step (side)"
+  std::string state;                    ///< "open" or the word of the outcome
+  std::string step;                     ///< where an open job goes on: "Procedure: step (side)"
+  std::vector<std::string> handTight;   ///< "Caliper bolts (left)": not torqued yet
+  std::vector<std::string> holdsToAsk;  ///< holds to be asked again before work goes on
 };
 /// A closed job needs no more than its summary; `vehicle` may be null.
 [[nodiscard]] JobRow closedJobRow(const store::JobSummary& summary, const model::Vehicle* vehicle);

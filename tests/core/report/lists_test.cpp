@@ -48,6 +48,22 @@ TEST(Lists, AnOpenJobSaysWhereItGoesOn) {
   EXPECT_EQ(row.step, "As-found pull, feel and end float: Check the scale");
 }
 
+TEST(Lists, AnOpenJobSaysWhatIsHandTight) {
+  JobFixture fixture;
+  fixture.start("as-found-pull");
+  const testing::FixturePlace place{std::nullopt, {}, model::Side::Left};
+  fixture.add(model::LedgerMove{"caliper", "Caliper bolts", model::LedgerKind::Removed,
+                                model::LedgerState::HandTight, true, 1, 2, ""},
+              place);
+  fixture.add(model::LedgerMove{"track_rod", "Track rod", model::LedgerKind::Removed,
+                                model::LedgerState::Off, true, std::nullopt, std::nullopt, ""},
+              place);
+  const std::vector rows{openJobRow(fixture.state())};
+  EXPECT_THAT(rows[0].handTight, ::testing::ElementsAre("Caliper bolts (left)"));
+  EXPECT_THAT(toText(rows), ::testing::HasSubstr("Caliper bolts (left)"));
+  EXPECT_EQ(toJson(rows)[0]["hand_tight"][0], "Caliper bolts (left)");
+}
+
 TEST(Lists, AClosedJobIsItsSummary) {
   const auto row = closedJobRow(
       summary(4, "2030-02-03T09:00Z", model::JobOutcome::ClosedWithoutSignOff), nullptr);

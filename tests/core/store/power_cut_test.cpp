@@ -38,6 +38,13 @@ class PowerCutTest : public StoreTest {
   BookOptions options;
 };
 
+/// The sanitizers look for faults of memory; the count of cuts is the release build's proof.
+#if defined(__SANITIZE_ADDRESS__)
+constexpr int kCuts = 30;
+#else
+constexpr int kCuts = 300;
+#endif
+
 /// Entries appended until the power failed; the last one is not among them.
 std::vector<std::string> appendUntilDark(Book& book, std::mt19937& random) {
   std::vector<std::string> acknowledged;
@@ -60,7 +67,7 @@ TEST_F(PowerCutTest, ThreeHundredCutsLoseNothingThatWasAcknowledged) {
   std::mt19937 random(20310405);
   std::size_t acknowledgedInAll = 0;
   int hotJournals = 0;
-  for (int cut = 0; cut < 300; ++cut) {
+  for (int cut = 0; cut < kCuts; ++cut) {
     auto book = onDisk(image);
     ASSERT_TRUE(book);
     disk.cutAfter(1 + static_cast<int>(random() % 250));
@@ -86,8 +93,8 @@ TEST_F(PowerCutTest, ThreeHundredCutsLoseNothingThatWasAcknowledged) {
     acknowledgedInAll += acknowledged.size();
   }
   // The cuts were real ones: they fell while work was going on, and left journals to roll back.
-  EXPECT_GT(acknowledgedInAll, 1000U);
-  EXPECT_GT(hotJournals, 30);
+  EXPECT_GT(acknowledgedInAll, 1000U * kCuts / 300U);
+  EXPECT_GT(hotJournals, kCuts / 10);
 }
 
 TEST_F(PowerCutTest, WithoutSyncTheSameCutsDoLoseEntries) {

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "report/lists.h"
+#include "workshop/workshop.h"
+
+// The lists of lists.h, read from a book.
+
+namespace sw::report {
+
+enum class WhichJobs { All, Open };
+
+/// In order of number. Errors: those of the book.
+[[nodiscard]] Result<std::vector<JobRow>> jobRowsOf(const workshop::Workshop& workshop,
+                                                    WhichJobs which);
+[[nodiscard]] Result<std::vector<VehicleRow>> vehicleRowsOf(const workshop::Workshop& workshop);
+/// By date, as they stand today by the workshop's clock.
+[[nodiscard]] Result<std::vector<DueRow>> dueRowsOf(const workshop::Workshop& workshop);
+
+}  // namespace sw::report

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/common/choice_row.h"
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace sw::ui {
+
+ChoiceRow::ChoiceRow(const QString& name, const QString& question,
+                     const std::vector<Answer>& answers, QWidget* parent)
+    : QWidget(parent), m_group(new QButtonGroup(this)) {
+  setObjectName(name);
+  auto* label = new QLabel(question, this);
+  label->setTextFormat(Qt::PlainText);
+  auto* row = new QHBoxLayout;
+  for (const auto& [word, text] : answers) {
+    auto* button = new QPushButton(text, this);
+    button->setObjectName(name + QLatin1Char('_') + QString::fromStdString(word));
+    button->setAccessibleName(question + QLatin1Char(' ') + text);
+    button->setCheckable(true);
+    button->setAutoDefault(false);
+    m_group->addButton(button, static_cast<int>(m_words.size()));
+    m_words.push_back(word);
+    row->addWidget(button);
+  }
+  row->addStretch(1);
+  connect(m_group, &QButtonGroup::idClicked, this, &ChoiceRow::answered);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->addWidget(label);
+  column->addLayout(row);
+}
+
+std::optional<std::string> ChoiceRow::chosen() const {
+  const int id = m_group->checkedId();
+  if (id < 0) return std::nullopt;
+  return m_words.at(static_cast<std::size_t>(id));
+}
+
+void ChoiceRow::clear() {
+  m_group->setExclusive(false);
+  for (auto* button : m_group->buttons()) button->setChecked(false);
+  m_group->setExclusive(true);
+}
+
+}  // namespace sw::ui

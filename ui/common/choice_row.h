@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+class QButtonGroup;
+
+namespace sw::ui {
+
+/// One question with its answers side by side, none chosen beforehand. The answers are the stored
+/// words of an enumeration with the words for people.
+class ChoiceRow : public QWidget {
+  Q_OBJECT
+
+ public:
+  using Answer = std::pair<std::string, QString>;
+  ChoiceRow(const QString& name, const QString& question, const std::vector<Answer>& answers,
+            QWidget* parent = nullptr);
+
+  /// The word chosen, if any.
+  [[nodiscard]] std::optional<std::string> chosen() const;
+  void clear();
+
+ signals:
+  void answered();
+
+ private:
+  QButtonGroup* m_group;
+  std::vector<std::string> m_words;
+};
+
+}  // namespace sw::ui

@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/complaint/new_job_page.h"
+
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "ui/common/choice_row.h"
+#include "ui/common/theme.h"
+
+namespace sw::ui {
+
+namespace {
+
+QLineEdit* lineEdit(const char* name, const QString& accessible, const QString& placeholder,
+                    QWidget* parent) {
+  auto* edit = new QLineEdit(parent);
+  edit->setObjectName(QString::fromLatin1(name));
+  edit->setAccessibleName(accessible);
+  edit->setPlaceholderText(placeholder);
+  edit->setClearButtonEnabled(false);
+  return edit;
+}
+
+std::optional<std::string> typed(const QLineEdit* edit) {
+  const QString text = edit->text().trimmed();
+  if (text.isEmpty()) return std::nullopt;
+  return text.toStdString();
+}
+
+/// "Mara Tollgate" -> "MT".
+std::string initialsOf(const QString& name) {
+  QString initials;
+  for (const QString& word : name.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+    initials += word.at(0).toUpper();
+  }
+  return initials.toStdString();
+}
+
+}  // namespace
+
+NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
+    : QWidget(parent),
+      m_session(session),
+      m_plate(lineEdit("plate", tr("Registration"), tr("as on the plate"), this)),
+      m_known(new QLabel(this)),
+      m_who(lineEdit("yourName", tr("Your name"), tr("first and last name"), this)),
+      m_odometer(lineEdit("odometer", tr("Odometer"), tr("may wait"), this)),
+      m_words(lineEdit("ownersWords", tr("The owner's words"), tr("may wait"), this)),
+      m_problem(new QLabel(this)),
+      m_open(new QPushButton(tr("Open the job"), this)) {
+  setObjectName(QStringLiteral("newJobPage"));
+  const QString unknown = tr("not known");
+  m_braking = new ChoiceRow(QStringLiteral("braking"), tr("Does it shake under braking?"),
+                            {{"no", tr("no")},
+                             {"only", tr("only then")},
+                             {"also", tr("then too")},
+                             {"starts_and_stays", tr("braking starts it, it stays")},
+                             {"unknown", unknown}},
+                            this);
+  m_band = new ChoiceRow(QStringLiteral("speedBand"), tr("Only in a band of road speed?"),
+                         {{"yes", tr("yes")}, {"no", tr("no")}, {"unknown", unknown}}, this);
+  m_bump = new ChoiceRow(QStringLiteral("afterBump"), tr("Does a bump start it?"),
+                         {{"yes", tr("yes")}, {"no", tr("no")}, {"unknown", unknown}}, this);
+  m_felt = new ChoiceRow(QStringLiteral("whereFelt"), tr("Where is it felt?"),
+                         {{"steering wheel", tr("steering wheel")},
+                          {"seat or floor", tr("seat or floor")},
+                          {"both", tr("both")},
+                          {"unknown", unknown}},
+                         this);
+
+  auto* title = new QLabel(tr("New job"), this);
+  title->setObjectName(QStringLiteral("heading"));
+  QFont large = title->font();
+  large.setPixelSize(sizesOf(currentTheme().mode).headingPixels);
+  title->setFont(large);
+  m_known->setObjectName(QStringLiteral("plateKnown"));
+  m_known->setTextFormat(Qt::PlainText);
+  m_problem->setObjectName(QStringLiteral("problem"));
+  m_problem->setTextFormat(Qt::PlainText);
+  m_problem->setWordWrap(true);
+  m_problem->hide();
+
+  auto* form = new QFormLayout;
+  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  form->addRow(tr("&Registration"), m_plate);
+  form->addRow(QString(), m_known);
+  form->addRow(tr("&Your name"), m_who);
+  form->addRow(tr("&Odometer"), m_odometer);
+  form->addRow(tr("Owner's &words"), m_words);
+
+  m_open->setObjectName(QStringLiteral("openJob"));
+  m_open->setDefault(true);
+  auto* back = new QPushButton(tr("Back"), this);
+  back->setObjectName(QStringLiteral("cancelJob"));
+  auto* buttons = new QHBoxLayout;
+  buttons->addWidget(m_open);
+  buttons->addWidget(back);
+  buttons->addStretch(1);
+
+  auto* inside = new QWidget(this);
+  auto* column = new QVBoxLayout(inside);
+  column->addWidget(title);
+  column->addLayout(form);
+  for (ChoiceRow* row : {m_braking, m_band, m_bump, m_felt}) column->addWidget(row);
+  column->addWidget(m_problem);
+  column->addLayout(buttons);
+  column->addStretch(1);
+  auto* scroll = new QScrollArea(this);
+  scroll->setObjectName(QStringLiteral("newJobScroll"));
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setWidgetResizable(true);
+  scroll->setWidget(inside);
+  auto* outer = new QVBoxLayout(this);
+  outer->setContentsMargins(0, 0, 0, 0);
+  outer->addWidget(scroll);
+
+  connect(m_plate, &QLineEdit::textChanged, this, &NewJobPage::tellWhetherKnown);
+  connect(m_plate, &QLineEdit::returnPressed, m_words, qOverload<>(&QWidget::setFocus));
+  connect(m_open, &QPushButton::clicked, this, &NewJobPage::openJob);
+  connect(back, &QPushButton::clicked, this, &NewJobPage::cancelled);
+}
+
+void NewJobPage::begin() {
+  for (QLineEdit* edit : {m_plate, m_who, m_odometer, m_words}) edit->clear();
+  for (ChoiceRow* row : {m_braking, m_band, m_bump, m_felt}) row->clear();
+  m_problem->hide();
+  // The name is asked once, of the first person in the book.
+  const auto shop = m_session.workshop().shop();
+  const bool nobody = shop && (*shop)->people().empty();
+  auto* form = qobject_cast<QFormLayout*>(m_who->parentWidget()->layout()->itemAt(1)->layout());
+  if (form != nullptr) form->setRowVisible(m_who, nobody);
+  tellWhetherKnown();
+  m_plate->setFocus();
+}
+
+void NewJobPage::tellWhetherKnown() {
+  const auto plate = typed(m_plate);
+  const auto shop = m_session.workshop().shop();
+  if (!plate || !shop) {
+    m_known->setText(tr("A plate the book does not know makes a new vehicle."));
+    return;
+  }
+  const auto* vehicle = (*shop)->vehicleByRegistration(*plate);
+  if (vehicle == nullptr) {
+    m_known->setText(tr("New vehicle."));
+    return;
+  }
+  const QString what = QString::fromStdString(vehicle->fact.makeModel);
+  m_known->setText(what.isEmpty() ? tr("Known vehicle.") : tr("Known vehicle: %1").arg(what));
+}
+
+bool NewJobPage::takePerson() {
+  if (!m_session.person().empty()) return true;
+  const auto shop = m_session.workshop().shop();
+  if (shop && !(*shop)->people().empty()) {
+    showProblem(tr("Choose at the top right who is at work, then open the job."), nullptr);
+    return false;
+  }
+  const auto name = typed(m_who);
+  if (!name) {
+    showProblem(tr("Your name: every entry says who made it. Type it once."), m_who);
+    return false;
+  }
+  workshop::SetPerson person;
+  person.name = *name;
+  person.initials = initialsOf(m_who->text());
+  if (!m_session.perform(person)) return false;
+  m_session.setPerson(person.initials);
+  return true;
+}
+
+void NewJobPage::showProblem(const QString& sentence, QWidget* field) {
+  m_problem->setText(sentence);
+  m_problem->show();
+  if (field != nullptr) field->setFocus();
+}
+
+void NewJobPage::openJob() {
+  m_problem->hide();
+  const auto plate = typed(m_plate);
+  if (!plate) {
+    showProblem(tr("Registration: type what is on the plate."), m_plate);
+    return;
+  }
+  if (!takePerson()) return;
+  workshop::OpenJob job;
+  job.registration = *plate;
+  job.odometer = typed(m_odometer);
+  job.request = typed(m_words);
+  const auto outcome = m_session.perform(job);
+  if (!outcome) return;
+  workshop::SetComplaint complaint;
+  complaint.words = typed(m_words);
+  if (const auto word = m_braking->chosen()) {
+    complaint.braking = fromWord<model::BrakingAnswer>(*word);
+  }
+  if (const auto word = m_band->chosen()) complaint.speedBand = fromWord<model::YesNo>(*word);
+  if (const auto word = m_bump->chosen()) complaint.afterBump = fromWord<model::YesNo>(*word);
+  if (const auto felt = m_felt->chosen(); felt && *felt != "unknown") complaint.whereFelt = *felt;
+  (void)m_session.perform(complaint, {outcome->job, {}, {}});
+  emit opened(*outcome->job);
+}
+
+}  // namespace sw::ui

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+#include "ui/common/shop_session.h"
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace sw::ui {
+
+class ChoiceRow;
+
+/// A job in under a minute: plate, the owner's words and four answers; all else can wait. Whether
+/// the plate is known is said while it is typed.
+class NewJobPage : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit NewJobPage(ShopSession& session, QWidget* parent = nullptr);
+  /// Empties the form and puts the cursor on the plate.
+  void begin();
+
+ signals:
+  void opened(model::JobId job);
+  void cancelled();
+
+ private:
+  void tellWhetherKnown();
+  void openJob();
+  [[nodiscard]] bool takePerson();
+  void showProblem(const QString& sentence, QWidget* field);
+
+  ShopSession& m_session;
+  QLineEdit* m_plate;
+  QLabel* m_known;
+  QLineEdit* m_who;
+  QLineEdit* m_odometer;
+  QLineEdit* m_words;
+  ChoiceRow* m_braking;
+  ChoiceRow* m_band;
+  ChoiceRow* m_bump;
+  ChoiceRow* m_felt;
+  QLabel* m_problem;
+  QPushButton* m_open;
+};
+
+}  // namespace sw::ui

@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sheet/sheet_page.h"
+
+#include <QComboBox>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+#include "phrasing/error_sentence.h"
+#include "report/job_sheet.h"
+#include "report/pictures.h"
+#include "report/work_card.h"
+#include "report_print/pdf.h"
+#include "ui/common/theme.h"
+
+namespace sw::ui {
+
+namespace {
+
+constexpr std::string_view kPlanOfAJobWithoutRuns = "swivel-preload";
+
+std::vector<const procedures::Procedure*> proceduresOfPlan(const procedures::Library& library) {
+  std::vector<const procedures::Procedure*> list;
+  const auto* plan = library.plan(kPlanOfAJobWithoutRuns);
+  if (plan == nullptr) return list;
+  for (const std::string& id : plan->procedures) {
+    if (const auto* procedure = library.procedure(id)) list.push_back(procedure);
+  }
+  return list;
+}
+
+/// Shows embedded pictures only: nothing on a page is ever fetched.
+class PaperView : public QTextBrowser {
+ public:
+  using QTextBrowser::QTextBrowser;
+  void setPictures(const report::PictureMap& pictures) { m_pictures = pictures; }
+
+ protected:
+  QVariant loadResource(int, const QUrl& name) override {
+    const QString text = name.toString();
+    if (!text.startsWith(QLatin1String("picture:"))) return {};
+    const auto found = m_pictures.find(text.mid(8));
+    return found == m_pictures.end() ? QVariant{} : QVariant(found->second.bytes);
+  }
+
+ private:
+  report::PictureMap m_pictures;
+};
+
+}  // namespace
+
+SheetPage::SheetPage(ShopSession& session, QWidget* parent)
+    : QWidget(parent),
+      m_session(session),
+      m_title(new QLabel(this)),
+      m_what(new QComboBox(this)),
+      m_paper(new QComboBox(this)),
+      m_view(new PaperView(this)) {
+  setObjectName(QStringLiteral("sheetPage"));
+  chooseFile = [this](const QString& suggested) {
+    return QFileDialog::getSaveFileName(this, tr("Save as PDF"), suggested, tr("PDF (*.pdf)"));
+  };
+  QFont large = m_title->font();
+  large.setPixelSize(sizesOf(currentTheme().mode).headingPixels);
+  m_title->setFont(large);
+  m_title->setTextFormat(Qt::PlainText);
+  m_what->setObjectName(QStringLiteral("whichDocument"));
+  m_what->setAccessibleName(tr("Document"));
+  m_what->addItems(
+      {tr("Job sheet, workshop copy"), tr("Job sheet, customer copy"), tr("Work card")});
+  m_paper->setObjectName(QStringLiteral("paper"));
+  m_paper->setAccessibleName(tr("Paper"));
+  m_paper->addItems({QStringLiteral("A4"), QStringLiteral("Letter")});
+  m_view->setObjectName(QStringLiteral("paperView"));
+  m_view->setAccessibleName(tr("Preview"));
+  m_view->setOpenLinks(false);
+  m_view->setPalette(paletteOf(Look::Light));  // paper is white
+  auto* back = new QPushButton(tr("&Back"), this);
+  back->setObjectName(QStringLiteral("sheetBack"));
+  auto* save = new QPushButton(tr("&Save as PDF"), this);
+  save->setObjectName(QStringLiteral("savePdf"));
+
+  auto* row = new QHBoxLayout;
+  row->addWidget(back);
+  row->addWidget(m_what);
+  row->addWidget(m_paper);
+  row->addWidget(save);
+  row->addStretch(1);
+  auto* column = new QVBoxLayout(this);
+  column->addWidget(m_title);
+  column->addLayout(row);
+  column->addWidget(m_view, 1);
+  connect(back, &QPushButton::clicked, this, &SheetPage::backWanted);
+  connect(save, &QPushButton::clicked, this, &SheetPage::save);
+  connect(m_what, &QComboBox::currentIndexChanged, this, &SheetPage::preview);
+  connect(m_paper, &QComboBox::currentIndexChanged, this, &SheetPage::preview);
+}
+
+void SheetPage::showJob(model::JobId job, What what) {
+  m_job = job;
+  const QSignalBlocker quiet(m_what);
+  m_what->setCurrentIndex(static_cast<int>(what));
+  preview();
+}
+
+Result<SheetPage::Made> SheetPage::make() const {
+  const workshop::Workshop& workshop = m_session.workshop();
+  const auto job = workshop.job(m_job);
+  if (!job) return failAs(job);
+  const auto shop = workshop.shopOf(job->entries);
+  if (!shop) return failAs(shop);
+  const auto paper = m_paper->currentIndex() == 0 ? report::Paper::A4 : report::Paper::Letter;
+  const QString name = QString::fromStdString(shop->name());
+  Made made;
+  made.pictures = report::thumbnailsOf(*job, workshop.book());
+  const auto what = static_cast<What>(m_what->currentIndex());
+  if (what == What::WorkCard) {
+    made.document =
+        report::workCard(*job, *shop, {paper, name, proceduresOfPlan(m_session.library())});
+  } else {
+    const auto copy =
+        what == What::CustomerCopy ? report::SheetCopy::Customer : report::SheetCopy::Workshop;
+    made.document = report::jobSheet(*job, *shop, {copy, paper, name});
+  }
+  return made;
+}
+
+void SheetPage::preview() {
+  if (!m_job.valid()) return;
+  m_title->setText(tr("Job %1 on paper").arg(m_job.value));
+  const auto made = make();
+  if (!made) {
+    m_view->setPlainText(phrasing::sentence(made.error()));
+    return;
+  }
+  static_cast<PaperView*>(m_view)->setPictures(made->pictures);
+  m_view->setHtml(report::toHtml(made->document, report::HtmlTarget::Layout, made->pictures));
+}
+
+void SheetPage::save() {
+  const auto made = make();
+  if (!made) {
+    emit failed(phrasing::sentence(made.error()));
+    return;
+  }
+  const QString path = chooseFile(tr("job-%1.pdf").arg(m_job.value));
+  if (path.isEmpty()) return;
+  const auto pdf = report_print::toPdf(made->document, {made->pictures, std::nullopt});
+  if (!pdf) {
+    emit failed(phrasing::sentence(pdf.error()));
+    return;
+  }
+  const auto written = report_print::writeFile(path.toStdString(), *pdf);
+  if (!written) {
+    emit failed(phrasing::sentence(written.error()));
+    return;
+  }
+  emit savedTo(path);
+}
+
+}  // namespace sw::ui
