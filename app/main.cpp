@@ -19,11 +19,13 @@ void preparePlatform() {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
 }
 
-/// Qt tells once where it keeps run-time files when the session names no folder; none are kept.
-void dropRuntimeFolderNotice(QtMsgType, const QMessageLogContext&, const QString& message) {
-  if (!message.contains(QLatin1String("XDG_RUNTIME_DIR"))) {
-    std::cerr << message.toStdString() << '\n';
+/// Qt tells where it keeps run-time files when the session names no folder (none are kept), and
+/// that the offscreen platform has no window frames: nobody can do anything about either.
+void dropPlatformNotices(QtMsgType, const QMessageLogContext&, const QString& message) {
+  for (const char* notice : {"XDG_RUNTIME_DIR", "propagateSizeHints"}) {
+    if (message.contains(QLatin1String(notice))) return;
   }
+  std::cerr << message.toStdString() << '\n';
 }
 
 bool hasDisplay() {
@@ -41,14 +43,13 @@ std::unique_ptr<QCoreApplication> makeApplication(sw::app::NeedsGui needsGui, in
     return std::make_unique<QCoreApplication>(count, values);
   }
   if (!display) preparePlatform();
-  qInstallMessageHandler(dropRuntimeFolderNotice);
+  qInstallMessageHandler(dropPlatformNotices);
   std::unique_ptr<QCoreApplication> application;
   if (needsGui == NeedsGui::Yes) {
     application = std::make_unique<QGuiApplication>(count, values);
   } else {
     application = std::make_unique<QApplication>(count, values);
   }
-  qInstallMessageHandler(nullptr);
   return application;
 }
 
