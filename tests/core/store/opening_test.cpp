@@ -50,7 +50,7 @@ std::string helper(const std::string& verb, const std::string& path, bool asOthe
   const std::string drop =
       asOther && geteuid() == 0 ? "setpriv --reuid=65534 --regid=65534 --clear-groups " : "";
   const std::string command =
-      drop + inQuotes(SW_BOOK_HELPER) + " " + verb + " " + inQuotes(path) + " 2>&1";
+      drop + inQuotes(SW_BOOK_HELPER) + " " + verb + " " + inQuotes(path) + " 2>/dev/null";
   FILE* pipe = popen(command.c_str(), "r");
   std::string out;
   std::array<char, 256> buffer{};
