@@ -64,6 +64,7 @@ MainWindow::MainWindow(ShopSession& session, QWidget* parent)
           [this](const QString& at) { m_saved->setText(tr("Saved %1").arg(at)); });
   connect(&session, &ShopSession::changed, this, &MainWindow::listPeople);
   listPeople();
+  showStart();
 }
 
 void MainWindow::buildBar() {
@@ -112,7 +113,7 @@ void MainWindow::showNewJob() {
 }
 
 void MainWindow::showSheet(model::JobId job) {
-  m_sheet->showJob(job, SheetPage::What::WorkshopCopy);
+  m_sheet->showJob(job, report::JobPaper::WorkshopCopy);
   m_pages->setCurrentWidget(m_sheet);
 }
 

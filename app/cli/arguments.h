@@ -44,8 +44,7 @@ class Arguments {
 };
 
 /// The first argument that is neither an option nor the value of --book or of one of the common
-/// options; empty
-/// where there is none. `rest` gets the other arguments.
+/// options; empty where there is none. `rest` gets the other arguments.
 struct CommandWord {
   std::string word;
   std::vector<std::string> rest;

@@ -2,7 +2,6 @@
 #include "cli/command.h"
 
 #include <charconv>
-
 #include <ostream>
 
 namespace sw::app {

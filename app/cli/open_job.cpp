@@ -48,15 +48,4 @@ Result<OpenedJob> openJob(const CommandContext& context) {
   return opened;
 }
 
-std::vector<const procedures::Procedure*> proceduresOfPlan(const procedures::Library& library,
-                                                           std::string_view plan) {
-  std::vector<const procedures::Procedure*> list;
-  const auto* found = library.plan(plan);
-  if (found == nullptr) return list;
-  for (const std::string& id : found->procedures) {
-    if (const auto* procedure = library.procedure(id)) list.push_back(procedure);
-  }
-  return list;
-}
-
 }  // namespace sw::app

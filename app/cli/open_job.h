@@ -24,8 +24,4 @@ struct OpenedJob {
 /// NotFound "workshop.no_job", "cli.no_resources".
 [[nodiscard]] Result<OpenedJob> openJob(const CommandContext& context);
 
-/// The named procedures of a library's plan, in order; empty where there is no such plan.
-[[nodiscard]] std::vector<const procedures::Procedure*> proceduresOfPlan(
-    const procedures::Library& library, std::string_view plan);
-
 }  // namespace sw::app

@@ -46,18 +46,25 @@ Result<QSize> sizeOption(const CommandContext& context) {
   return QSize(width, height);
 }
 
-template <class T, std::size_t N>
-Result<T> wordOption(const CommandContext& context, const std::string& option,
-                     const std::array<std::pair<std::string_view, T>, N>& words) {
-  const std::string text =
-      context.arguments.value(option).value_or(std::string(words.front().first));
+/// The word of an enumeration, `otherwise` where none is given.
+template <HasWords E>
+Result<E> wordOption(const CommandContext& context, const std::string& option, E otherwise) {
+  const auto text = context.arguments.value(option);
+  if (!text) return otherwise;
+  if (const auto value = fromWord<E>(*text)) return *value;
   std::string choices;
-  for (const auto& [word, value] : words) {
-    if (word == text) return value;
+  for (const auto& [value, word] : Words<E>::table) {
     choices += (choices.empty() ? "" : ", ") + std::string(word);
   }
   return fail(ErrorCode::InvalidInput, "cli.not_one_of", "--" + option,
-              {{"text", text}, {"choices", choices}});
+              {{"text", *text}, {"choices", choices}});
+}
+
+Result<double> scaleOption(const CommandContext& context) {
+  const std::string text = context.arguments.value("scale").value_or("1");
+  if (text == "1" || text == "2") return text == "2" ? 2.0 : 1.0;
+  return fail(ErrorCode::InvalidInput, "cli.not_one_of", "--scale",
+              {{"text", text}, {"choices", "1, 2"}});
 }
 
 struct Wish {
@@ -73,16 +80,12 @@ Result<Wish> readWish(const CommandContext& context) {
   const auto size = sizeOption(context);
   if (!size) return failAs(size);
   wish.size = *size;
-  const auto scale = wordOption<double, 2>(context, "scale", {{{"1", 1.0}, {"2", 2.0}}});
+  const auto scale = scaleOption(context);
   if (!scale) return failAs(scale);
   wish.scale = *scale;
-  const auto look = wordOption<ui::Look, 3>(context, "theme",
-                                            {{{"light", ui::Look::Light},
-                                              {"dark", ui::Look::Dark},
-                                              {"high-contrast", ui::Look::HighContrast}}});
+  const auto look = wordOption(context, "theme", ui::Look::Light);
   if (!look) return failAs(look);
-  const auto mode = wordOption<ui::Mode, 2>(
-      context, "mode", {{{"desk", ui::Mode::Desk}, {"workshop", ui::Mode::Workshop}}});
+  const auto mode = wordOption(context, "mode", ui::Mode::Desk);
   if (!mode) return failAs(mode);
   wish.theme = {*look, *mode};
   const auto page = context.required("page");

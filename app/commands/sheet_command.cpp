@@ -5,14 +5,10 @@
 
 #include "cli/write_document.h"
 #include "commands/commands.h"
-#include "report/job_sheet.h"
-#include "report/work_card.h"
 
 namespace sw::app {
 
 namespace {
-
-constexpr std::string_view kPlanOfAJobWithoutRuns = "swivel-preload";
 
 constexpr std::array kSheetOptions{
     OptionSpec{"book", "PATH", "the book"},
@@ -28,10 +24,10 @@ constexpr std::array kCardOptions{
     OptionSpec{"paper", "A4|Letter", "the paper, A4 where it is not said"},
 };
 
-Result<report::SheetCopy> copyOption(const CommandContext& context) {
+Result<report::JobPaper> copyOption(const CommandContext& context) {
   const auto text = context.arguments.value("copy").value_or("workshop");
-  if (text == "workshop") return report::SheetCopy::Workshop;
-  if (text == "customer") return report::SheetCopy::Customer;
+  if (text == "workshop") return report::JobPaper::WorkshopCopy;
+  if (text == "customer") return report::JobPaper::CustomerCopy;
   return fail(ErrorCode::InvalidInput, "cli.not_one_of", "--copy",
               {{"text", text}, {"choices", "workshop, customer"}});
 }
@@ -46,31 +42,24 @@ int finish(CommandContext& context, const Result<void>& written) {
   return toInt(ExitCode::Done);
 }
 
-int runSheet(CommandContext& context) {
-  const auto copy = copyOption(context);
-  if (!copy) return context.fail(copy.error());
+int print(CommandContext& context, report::JobPaper what) {
   const auto paper = paperOption(context);
   if (!paper) return context.fail(paper.error());
   const auto opened = openJob(context);
   if (!opened) return context.fail(opened.error());
-  const auto name = shopName(*opened);
-  if (!name) return context.fail(name.error());
-  const report::SheetOptions options{*copy, *paper, QString::fromStdString(*name)};
-  const auto sheet = report::jobSheet(opened->job, opened->shop, options);
-  return finish(context, writeDocument(context, *opened, sheet));
+  const auto made =
+      report::makePaper({what, *paper}, opened->job, opened->shop, *opened->book, *opened->library);
+  if (!made) return context.fail(made.error());
+  return finish(context, writeDocument(context, *opened, *made));
+}
+
+int runSheet(CommandContext& context) {
+  const auto copy = copyOption(context);
+  return copy ? print(context, *copy) : context.fail(copy.error());
 }
 
 int runCard(CommandContext& context) {
-  const auto paper = paperOption(context);
-  if (!paper) return context.fail(paper.error());
-  const auto opened = openJob(context);
-  if (!opened) return context.fail(opened.error());
-  const auto name = shopName(*opened);
-  if (!name) return context.fail(name.error());
-  const report::CardOptions options{*paper, QString::fromStdString(*name),
-                                    proceduresOfPlan(*opened->library, kPlanOfAJobWithoutRuns)};
-  const auto card = report::workCard(opened->job, opened->shop, options);
-  return finish(context, writeDocument(context, *opened, card));
+  return print(context, report::JobPaper::WorkCard);
 }
 
 }  // namespace

@@ -48,6 +48,7 @@ int run(CommandContext& context) {
                                     resources->string(), context.clock);
   }
   if (!session) return context.fail(session.error());
+  if (!(*session)->viewOnly()) copyOfTheDay(context, (*session)->workshop().book());
   ui::applyTheme({lookOfDesktop(), ui::Mode::Desk});
   ui::MainWindow window(**session);
   window.resize(1280, 800);

@@ -4,12 +4,12 @@
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
-#include <nlohmann/json.hpp>
-#include <ranges>
 
 #include <algorithm>
 #include <cerrno>
 #include <filesystem>
+#include <nlohmann/json.hpp>
+#include <ranges>
 #include <string_view>
 
 #include "model/entry_json.h"

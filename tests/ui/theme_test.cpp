@@ -51,8 +51,8 @@ TEST(Theme, SizesOfTheTwoModes) {
 }
 
 TEST(Theme, LooksAreFoundByTheirWords) {
-  for (const Look look : kLooks) EXPECT_EQ(lookFromWord(wordOf(look)), look);
-  EXPECT_FALSE(lookFromWord("sepia"));
+  for (const Look look : kLooks) EXPECT_EQ(fromWord<Look>(wordOf(look)), look);
+  EXPECT_FALSE(fromWord<Look>("sepia"));
 }
 
 }  // namespace

@@ -4,9 +4,7 @@
 #include <QApplication>
 #include <QFont>
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <utility>
 
 #include "ui/common/workshop_style.h"
 
@@ -38,10 +36,6 @@ const Colours& coloursOf(Look look) {
   }
   return kHigh;
 }
-
-constexpr std::array kLooks{std::pair{Look::Light, std::string_view("light")},
-                            std::pair{Look::Dark, std::string_view("dark")},
-                            std::pair{Look::HighContrast, std::string_view("high-contrast")}};
 
 Theme& theTheme() {
   static Theme theme;
@@ -119,20 +113,6 @@ void applyTheme(const Theme& theme) {
 
 Theme currentTheme() {
   return theTheme();
-}
-
-std::string_view wordOf(Look look) {
-  for (const auto& [value, text] : kLooks) {
-    if (value == look) return text;
-  }
-  return {};
-}
-
-std::optional<Look> lookFromWord(std::string_view text) {
-  for (const auto& [value, word] : kLooks) {
-    if (word == text) return value;
-  }
-  return std::nullopt;
 }
 
 }  // namespace sw::ui

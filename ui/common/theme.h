@@ -3,9 +3,8 @@
 
 #include <QColor>
 #include <QPalette>
-#include <optional>
-#include <string_view>
 
+#include "base/words.h"
 #include "measure/evaluation.h"
 
 // The look of the window: our own colours for light, dark and high contrast, and the sizes of the
@@ -50,7 +49,18 @@ struct Sizes {
 void applyTheme(const Theme& theme);
 [[nodiscard]] Theme currentTheme();
 
-[[nodiscard]] std::string_view wordOf(Look look);
-[[nodiscard]] std::optional<Look> lookFromWord(std::string_view text);
-
 }  // namespace sw::ui
+
+template <>
+struct sw::Words<sw::ui::Look> {
+  static constexpr std::pair<sw::ui::Look, std::string_view> table[] = {
+      {sw::ui::Look::Light, "light"},
+      {sw::ui::Look::Dark, "dark"},
+      {sw::ui::Look::HighContrast, "high-contrast"}};
+};
+
+template <>
+struct sw::Words<sw::ui::Mode> {
+  static constexpr std::pair<sw::ui::Mode, std::string_view> table[] = {
+      {sw::ui::Mode::Desk, "desk"}, {sw::ui::Mode::Workshop, "workshop"}};
+};

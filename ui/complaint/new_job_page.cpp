@@ -46,6 +46,7 @@ std::string initialsOf(const QString& name) {
 NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
     : QWidget(parent),
       m_session(session),
+      m_form(new QFormLayout),
       m_plate(lineEdit("plate", tr("Registration"), tr("as on the plate"), this)),
       m_known(new QLabel(this)),
       m_who(lineEdit("yourName", tr("Your name"), tr("first and last name"), this)),
@@ -85,13 +86,12 @@ NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
   m_problem->setWordWrap(true);
   m_problem->hide();
 
-  auto* form = new QFormLayout;
-  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
-  form->addRow(tr("&Registration"), m_plate);
-  form->addRow(QString(), m_known);
-  form->addRow(tr("&Your name"), m_who);
-  form->addRow(tr("&Odometer"), m_odometer);
-  form->addRow(tr("Owner's &words"), m_words);
+  m_form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  m_form->addRow(tr("&Registration"), m_plate);
+  m_form->addRow(QString(), m_known);
+  m_form->addRow(tr("&Your name"), m_who);
+  m_form->addRow(tr("&Odometer"), m_odometer);
+  m_form->addRow(tr("Owner's &words"), m_words);
 
   m_open->setObjectName(QStringLiteral("openJob"));
   m_open->setDefault(true);
@@ -105,7 +105,7 @@ NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
   auto* inside = new QWidget(this);
   auto* column = new QVBoxLayout(inside);
   column->addWidget(title);
-  column->addLayout(form);
+  column->addLayout(m_form);
   for (ChoiceRow* row : {m_braking, m_band, m_bump, m_felt}) column->addWidget(row);
   column->addWidget(m_problem);
   column->addLayout(buttons);
@@ -133,8 +133,7 @@ void NewJobPage::begin() {
   // The name is asked once, of the first person in the book.
   const auto shop = m_session.workshop().shop();
   const bool nobody = shop && (*shop)->people().empty();
-  auto* form = qobject_cast<QFormLayout*>(m_who->parentWidget()->layout()->itemAt(1)->layout());
-  if (form != nullptr) form->setRowVisible(m_who, nobody);
+  m_form->setRowVisible(m_who, nobody);
   tellWhetherKnown();
   m_plate->setFocus();
 }

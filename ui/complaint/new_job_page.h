@@ -6,6 +6,7 @@
 #include "ui/common/shop_session.h"
 
 class QComboBox;
+class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -35,6 +36,7 @@ class NewJobPage : public QWidget {
   void showProblem(const QString& sentence, QWidget* field);
 
   ShopSession& m_session;
+  QFormLayout* m_form;
   QLineEdit* m_plate;
   QLabel* m_known;
   QLineEdit* m_who;

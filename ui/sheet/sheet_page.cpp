@@ -10,30 +10,13 @@
 #include <QVBoxLayout>
 
 #include "phrasing/error_sentence.h"
-#include "report/job_sheet.h"
-#include "report/pictures.h"
-#include "report/work_card.h"
 #include "report_print/pdf.h"
 #include "ui/common/theme.h"
 
 namespace sw::ui {
 
-namespace {
-
-constexpr std::string_view kPlanOfAJobWithoutRuns = "swivel-preload";
-
-std::vector<const procedures::Procedure*> proceduresOfPlan(const procedures::Library& library) {
-  std::vector<const procedures::Procedure*> list;
-  const auto* plan = library.plan(kPlanOfAJobWithoutRuns);
-  if (plan == nullptr) return list;
-  for (const std::string& id : plan->procedures) {
-    if (const auto* procedure = library.procedure(id)) list.push_back(procedure);
-  }
-  return list;
-}
-
 /// Shows embedded pictures only: nothing on a page is ever fetched.
-class PaperView : public QTextBrowser {
+class PaperView final : public QTextBrowser {
  public:
   using QTextBrowser::QTextBrowser;
   void setPictures(const report::PictureMap& pictures) { m_pictures = pictures; }
@@ -49,8 +32,6 @@ class PaperView : public QTextBrowser {
  private:
   report::PictureMap m_pictures;
 };
-
-}  // namespace
 
 SheetPage::SheetPage(ShopSession& session, QWidget* parent)
     : QWidget(parent),
@@ -99,33 +80,22 @@ SheetPage::SheetPage(ShopSession& session, QWidget* parent)
   connect(m_paper, &QComboBox::currentIndexChanged, this, &SheetPage::preview);
 }
 
-void SheetPage::showJob(model::JobId job, What what) {
+void SheetPage::showJob(model::JobId job, report::JobPaper what) {
   m_job = job;
   const QSignalBlocker quiet(m_what);
   m_what->setCurrentIndex(static_cast<int>(what));
   preview();
 }
 
-Result<SheetPage::Made> SheetPage::make() const {
+Result<report::PaperDocument> SheetPage::make() const {
   const workshop::Workshop& workshop = m_session.workshop();
   const auto job = workshop.job(m_job);
   if (!job) return failAs(job);
   const auto shop = workshop.shopOf(job->entries);
   if (!shop) return failAs(shop);
+  const auto what = static_cast<report::JobPaper>(m_what->currentIndex());
   const auto paper = m_paper->currentIndex() == 0 ? report::Paper::A4 : report::Paper::Letter;
-  const QString name = QString::fromStdString(shop->name());
-  Made made;
-  made.pictures = report::thumbnailsOf(*job, workshop.book());
-  const auto what = static_cast<What>(m_what->currentIndex());
-  if (what == What::WorkCard) {
-    made.document =
-        report::workCard(*job, *shop, {paper, name, proceduresOfPlan(m_session.library())});
-  } else {
-    const auto copy =
-        what == What::CustomerCopy ? report::SheetCopy::Customer : report::SheetCopy::Workshop;
-    made.document = report::jobSheet(*job, *shop, {copy, paper, name});
-  }
-  return made;
+  return report::makePaper({what, paper}, *job, *shop, workshop.book(), m_session.library());
 }
 
 void SheetPage::preview() {
@@ -136,7 +106,7 @@ void SheetPage::preview() {
     m_view->setPlainText(phrasing::sentence(made.error()));
     return;
   }
-  static_cast<PaperView*>(m_view)->setPictures(made->pictures);
+  m_view->setPictures(made->pictures);
   m_view->setHtml(report::toHtml(made->document, report::HtmlTarget::Layout, made->pictures));
 }
 

@@ -4,25 +4,23 @@
 #include <QWidget>
 #include <functional>
 
-#include "report/document.h"
-#include "report/html.h"
+#include "report/job_paper.h"
 #include "ui/common/shop_session.h"
 
 class QComboBox;
 class QLabel;
-class QTextBrowser;
 
 namespace sw::ui {
+
+class PaperView;
 
 /// A job on paper: job sheet or work card, previewed and saved as PDF.
 class SheetPage : public QWidget {
   Q_OBJECT
 
  public:
-  enum class What { WorkshopCopy, CustomerCopy, WorkCard };
-
   explicit SheetPage(ShopSession& session, QWidget* parent = nullptr);
-  void showJob(model::JobId job, What what);
+  void showJob(model::JobId job, report::JobPaper what);
   [[nodiscard]] model::JobId job() const { return m_job; }
 
   /// Asks where to save; tests put their own. An empty answer saves nothing.
@@ -34,11 +32,7 @@ class SheetPage : public QWidget {
   void failed(const QString& sentence);
 
  private:
-  struct Made {
-    report::Document document;
-    report::PictureMap pictures;
-  };
-  [[nodiscard]] Result<Made> make() const;
+  [[nodiscard]] Result<report::PaperDocument> make() const;
   void preview();
   void save();
 
@@ -47,7 +41,7 @@ class SheetPage : public QWidget {
   QLabel* m_title;
   QComboBox* m_what;
   QComboBox* m_paper;
-  QTextBrowser* m_view;
+  PaperView* m_view;
 };
 
 }  // namespace sw::ui

@@ -103,8 +103,10 @@ StartPage::StartPage(ShopSession& session, QWidget* parent)
   columns->setSpacing(2 * sizesOf(currentTheme().mode).gap);
   columns->addLayout(jobs, 1);
   columns->addLayout(due, 1);
-  connect(&m_session, &ShopSession::changed, this, &StartPage::refresh);
-  refresh();
+  // Every open job is derived for its card: not while another page is shown.
+  connect(&m_session, &ShopSession::changed, this, [this] {
+    if (isVisible()) refresh();
+  });
 }
 
 void StartPage::refresh() {

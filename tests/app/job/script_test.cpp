@@ -2,11 +2,11 @@
 // The program as a process: job scripts, answers, exit codes, demonstration book.
 #include <gtest/gtest.h>
 #include <sys/wait.h>
-#include <nlohmann/json.hpp>
 
 #include <array>
 #include <filesystem>
 #include <fstream>
+#include <nlohmann/json.hpp>
 
 #include "model/entry_json.h"
 #include "shop_fixture.h"

@@ -5,12 +5,12 @@
 #include <sqlite3.h>
 #include <stdlib.h>
 #include <sys/stat.h>
-#include <nlohmann/json.hpp>
 
 #include <filesystem>
 #include <fstream>
 #include <iterator>
 #include <memory>
+#include <nlohmann/json.hpp>
 #include <string>
 #include <vector>
 
