@@ -92,7 +92,11 @@ void MainWindow::listPeople() {
   m_people->clear();
   const auto shop = m_session.workshop().shop();
   if (!shop) return;
-  if (m_session.person().empty()) m_people->addItem(tr("choose"), QString());
+  const bool somebody = !(*shop)->people().empty();
+  m_people->setEnabled(somebody);
+  if (m_session.person().empty()) {
+    m_people->addItem(somebody ? tr("choose") : tr("nobody yet"), QString());
+  }
   for (const auto* person : (*shop)->people()) {
     if (!person->fact.active) continue;
     const QString initials = QString::fromStdString(person->fact.initials);
@@ -103,13 +107,13 @@ void MainWindow::listPeople() {
 }
 
 void MainWindow::showStart() {
-  m_start->refresh();
   m_pages->setCurrentWidget(m_start);
+  m_start->begin();
 }
 
 void MainWindow::showNewJob() {
-  m_newJob->begin();
   m_pages->setCurrentWidget(m_newJob);
+  m_newJob->begin();
 }
 
 void MainWindow::showSheet(model::JobId job) {

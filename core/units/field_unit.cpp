@@ -36,13 +36,17 @@ constexpr std::array<Example, 12> kExamples{{
     {QuantityKind::Number, "3", 3.0},
 }};
 
+constexpr double kSmallestExample = 0.01;  ///< of the field's unit
+
 std::string exampleFor(const FieldSpec& field) {
   const auto example = std::find_if(kExamples.begin(), kExamples.end(),
                                     [&](const Example& e) { return e.kind == field.kind; });
   if (example == kExamples.end()) return {};
   const auto unit = findUnit(field.kind, field.defaultUnit);
-  const bool other = unit && unit->symbol != defaultUnit(field.kind).symbol;
-  return other ? displayText(example->si, *unit, 2) : std::string(example->text);
+  if (!unit || unit->symbol == defaultUnit(field.kind).symbol) return std::string(example->text);
+  // A shim's thickness says nothing to a field of kilometres.
+  if (example->si < kSmallestExample * unit->toSi) return "12 " + std::string(unit->symbol);
+  return displayText(example->si, *unit, 2);
 }
 
 std::string_view keyOf(NumberFault fault) {

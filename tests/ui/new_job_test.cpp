@@ -63,6 +63,22 @@ TEST_F(NewJob, WhatIsMissingIsNamedAndNothingIsLost) {
   EXPECT_EQ(session->workshop().book().jobs()->size(), 0U);
 }
 
+TEST_F(NewJob, GoingBackKeepsWhatWasTypedUntilTheJobIsOpen) {
+  openEmptyBook();
+  press("newJob");
+  type("plate", QStringLiteral("HBX 204"));
+  type("yourName", QStringLiteral("Ina Brook"));
+  press("braking_only");
+  press("cancelJob");
+  press("newJob");
+  EXPECT_EQ(find<QLineEdit>("plate")->text(), QStringLiteral("HBX 204"));
+  EXPECT_TRUE(find<QPushButton>("braking_only")->isChecked());
+  press("openJob");
+  press("newJob");
+  EXPECT_TRUE(find<QLineEdit>("plate")->text().isEmpty());
+  EXPECT_FALSE(find<QPushButton>("braking_only")->isChecked());
+}
+
 TEST_F(NewJob, ARefusalIsSaidAbovePageAndNothingIsWritten) {
   openEmptyBook();
   press("newJob");
@@ -74,6 +90,7 @@ TEST_F(NewJob, ARefusalIsSaidAbovePageAndNothingIsWritten) {
       << window->message().toStdString();
   EXPECT_EQ(session->workshop().book().jobs()->size(), 0U);
   EXPECT_EQ(find<QLineEdit>("odometer")->text(), QStringLiteral("twelve"));
+  EXPECT_TRUE(find<QLineEdit>("odometer")->hasFocus());
 }
 
 TEST_F(NewJob, AnswersLeftOpenStayUnknown) {
@@ -102,6 +119,9 @@ TEST_F(NewJob, KeyboardAloneOpensAJob) {
   typeHere(QStringLiteral("HBX 204"));
   ASSERT_EQ(QApplication::focusWidget()->objectName(), QStringLiteral("yourName"));
   typeHere(QStringLiteral("Ina Brook"));
+  typeHere(QStringLiteral("84210"));
+  typeHere(QStringLiteral("shakes"));
+  ASSERT_EQ(QApplication::focusWidget()->objectName(), QStringLiteral("braking_no"));
   for (int tabs = 0; tabs < 60; ++tabs) {
     QWidget* at = QApplication::focusWidget();
     if (at->objectName() == QStringLiteral("openJob")) break;

@@ -7,6 +7,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QStackedWidget>
 
 #include "window_fixture.h"
 
@@ -82,6 +83,32 @@ TEST_F(Pages, NoWordIsCut) {
         EXPECT_GE(button->width(), words) << button->text().toStdString();
       }
     });
+  }
+}
+
+TEST_F(Pages, TheTabKeyGoesTheWayOneReads) {
+  openWindow();
+  for (const Page& page : pages()) {
+    SCOPED_TRACE(page.name);
+    ASSERT_TRUE(showPage(*window, page.name, model::JobId{1}));
+    for (int round = 0; round < 3; ++round) QCoreApplication::processEvents();
+    QRect before;
+    QString nameBefore;
+    auto* pageWidget = window->findChild<QStackedWidget*>()->currentWidget();
+    for (QWidget* at = pageWidget->nextInFocusChain(); at != pageWidget;
+         at = at->nextInFocusChain()) {
+      const bool stop =
+          at->isVisible() && isFocusable(*at) && (at->focusPolicy() & Qt::TabFocus) != 0;
+      if (!stop || !pageWidget->isAncestorOf(at)) continue;
+      const QRect here(at->mapTo(window.get(), QPoint(0, 0)), at->size());
+      const bool above = here.bottom() <= before.top();
+      const bool toTheRight = here.left() >= before.right();
+      EXPECT_TRUE(!above || toTheRight)
+          << nameBefore.toStdString() << " -> " << at->objectName().toStdString();
+      before = here;
+      nameBefore = at->objectName();
+    }
+    EXPECT_FALSE(nameBefore.isEmpty());
   }
 }
 

@@ -26,9 +26,9 @@ MessageBar::MessageBar(QWidget* parent)
   close->setAccessibleName(tr("Put the message away"));
   connect(close, &QPushButton::clicked, this, &MessageBar::clear);
   auto* row = new QHBoxLayout(this);
-  row->addWidget(m_mark, 0, Qt::AlignTop);
+  row->addWidget(m_mark);
   row->addWidget(m_text, 1);
-  row->addWidget(close, 0, Qt::AlignTop);
+  row->addWidget(close);
   hide();
 }
 

@@ -92,6 +92,18 @@ void WorkshopStyle::drawComplexControl(ComplexControl control, const QStyleOptio
 
 void WorkshopStyle::drawControl(ControlElement element, const QStyleOption* option,
                                 QPainter* painter, const QWidget* widget) const {
+  const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option);
+  const bool part = element == CE_PushButtonBevel || element == CE_PushButtonLabel;
+  if (button != nullptr && part && button->state.testFlag(State_On)) {
+    // A chosen answer is seen from two metres, not guessed from a shade.
+    QStyleOptionButton chosen(*button);
+    chosen.palette.setColor(QPalette::Button, button->palette.color(QPalette::Highlight));
+    chosen.palette.setColor(QPalette::ButtonText, button->palette.color(QPalette::HighlightedText));
+    chosen.state &= ~(State_On | State_Sunken);
+    chosen.state |= State_Raised;
+    QProxyStyle::drawControl(element, &chosen, painter, widget);
+    return;
+  }
   QProxyStyle::drawControl(element, option, painter, widget);
   if (element == CE_PushButton) drawEdge(*painter, *option);
 }

@@ -52,8 +52,7 @@ NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
       m_who(lineEdit("yourName", tr("Your name"), tr("first and last name"), this)),
       m_odometer(lineEdit("odometer", tr("Odometer"), tr("may wait"), this)),
       m_words(lineEdit("ownersWords", tr("The owner's words"), tr("may wait"), this)),
-      m_problem(new QLabel(this)),
-      m_open(new QPushButton(tr("Open the job"), this)) {
+      m_problem(new QLabel(this)) {
   setObjectName(QStringLiteral("newJobPage"));
   const QString unknown = tr("not known");
   m_braking = new ChoiceRow(QStringLiteral("braking"), tr("Does it shake under braking?"),
@@ -89,13 +88,15 @@ NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
   m_form->setRowWrapPolicy(QFormLayout::WrapLongRows);
   m_form->addRow(tr("&Registration"), m_plate);
   m_form->addRow(QString(), m_known);
-  m_form->addRow(tr("&Your name"), m_who);
+  m_form->addRow(tr("Your &name"), m_who);
   m_form->addRow(tr("&Odometer"), m_odometer);
   m_form->addRow(tr("Owner's &words"), m_words);
 
+  // Made after the questions: the Tab key goes the way one reads.
+  m_open = new QPushButton(tr("Open the &job"), this);
   m_open->setObjectName(QStringLiteral("openJob"));
   m_open->setDefault(true);
-  auto* back = new QPushButton(tr("Back"), this);
+  auto* back = new QPushButton(tr("&Back"), this);
   back->setObjectName(QStringLiteral("cancelJob"));
   auto* buttons = new QHBoxLayout;
   buttons->addWidget(m_open);
@@ -126,9 +127,12 @@ NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
   connect(back, &QPushButton::clicked, this, &NewJobPage::cancelled);
 }
 
-void NewJobPage::begin() {
+void NewJobPage::clear() {
   for (QLineEdit* edit : {m_plate, m_who, m_odometer, m_words}) edit->clear();
   for (ChoiceRow* row : {m_braking, m_band, m_bump, m_felt}) row->clear();
+}
+
+void NewJobPage::begin() {
   m_problem->hide();
   // The name is asked once, of the first person in the book.
   const auto shop = m_session.workshop().shop();
@@ -193,7 +197,10 @@ void NewJobPage::openJob() {
   job.odometer = typed(m_odometer);
   job.request = typed(m_words);
   const auto outcome = m_session.perform(job);
-  if (!outcome) return;
+  if (!outcome) {
+    if (outcome.error().field == "odometer") m_odometer->setFocus();
+    return;
+  }
   workshop::SetComplaint complaint;
   complaint.words = typed(m_words);
   if (const auto word = m_braking->chosen()) {
@@ -203,6 +210,7 @@ void NewJobPage::openJob() {
   if (const auto word = m_bump->chosen()) complaint.afterBump = fromWord<model::YesNo>(*word);
   if (const auto felt = m_felt->chosen(); felt && *felt != "unknown") complaint.whereFelt = *felt;
   (void)m_session.perform(complaint, {outcome->job, {}, {}});
+  clear();
   emit opened(*outcome->job);
 }
 

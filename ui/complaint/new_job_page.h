@@ -22,7 +22,7 @@ class NewJobPage : public QWidget {
 
  public:
   explicit NewJobPage(ShopSession& session, QWidget* parent = nullptr);
-  /// Empties the form and puts the cursor on the plate.
+  /// Puts the cursor on the plate. What was typed before somebody went back is still there.
   void begin();
 
  signals:
@@ -30,6 +30,7 @@ class NewJobPage : public QWidget {
   void cancelled();
 
  private:
+  void clear();
   void tellWhetherKnown();
   void openJob();
   [[nodiscard]] bool takePerson();
@@ -47,7 +48,7 @@ class NewJobPage : public QWidget {
   ChoiceRow* m_bump;
   ChoiceRow* m_felt;
   QLabel* m_problem;
-  QPushButton* m_open;
+  QPushButton* m_open = nullptr;
 };
 
 }  // namespace sw::ui

@@ -37,8 +37,10 @@ SheetPage::SheetPage(ShopSession& session, QWidget* parent)
     : QWidget(parent),
       m_session(session),
       m_title(new QLabel(this)),
+      m_back(new QPushButton(tr("&Back"), this)),
       m_what(new QComboBox(this)),
       m_paper(new QComboBox(this)),
+      m_save(new QPushButton(tr("&Save as PDF"), this)),
       m_view(new PaperView(this)) {
   setObjectName(QStringLiteral("sheetPage"));
   chooseFile = [this](const QString& suggested) {
@@ -59,23 +61,21 @@ SheetPage::SheetPage(ShopSession& session, QWidget* parent)
   m_view->setAccessibleName(tr("Preview"));
   m_view->setOpenLinks(false);
   m_view->setPalette(paletteOf(Look::Light));  // paper is white
-  auto* back = new QPushButton(tr("&Back"), this);
-  back->setObjectName(QStringLiteral("sheetBack"));
-  auto* save = new QPushButton(tr("&Save as PDF"), this);
-  save->setObjectName(QStringLiteral("savePdf"));
+  m_back->setObjectName(QStringLiteral("sheetBack"));
+  m_save->setObjectName(QStringLiteral("savePdf"));
 
   auto* row = new QHBoxLayout;
-  row->addWidget(back);
+  row->addWidget(m_back);
   row->addWidget(m_what);
   row->addWidget(m_paper);
-  row->addWidget(save);
+  row->addWidget(m_save);
   row->addStretch(1);
   auto* column = new QVBoxLayout(this);
   column->addWidget(m_title);
   column->addLayout(row);
   column->addWidget(m_view, 1);
-  connect(back, &QPushButton::clicked, this, &SheetPage::backWanted);
-  connect(save, &QPushButton::clicked, this, &SheetPage::save);
+  connect(m_back, &QPushButton::clicked, this, &SheetPage::backWanted);
+  connect(m_save, &QPushButton::clicked, this, &SheetPage::save);
   connect(m_what, &QComboBox::currentIndexChanged, this, &SheetPage::preview);
   connect(m_paper, &QComboBox::currentIndexChanged, this, &SheetPage::preview);
 }
@@ -85,6 +85,7 @@ void SheetPage::showJob(model::JobId job, report::JobPaper what) {
   const QSignalBlocker quiet(m_what);
   m_what->setCurrentIndex(static_cast<int>(what));
   preview();
+  m_what->setFocus();
 }
 
 Result<report::PaperDocument> SheetPage::make() const {

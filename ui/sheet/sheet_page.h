@@ -9,6 +9,7 @@
 
 class QComboBox;
 class QLabel;
+class QPushButton;
 
 namespace sw::ui {
 
@@ -39,8 +40,11 @@ class SheetPage : public QWidget {
   ShopSession& m_session;
   model::JobId m_job;
   QLabel* m_title;
+  // In the order of the Tab key.
+  QPushButton* m_back;
   QComboBox* m_what;
   QComboBox* m_paper;
+  QPushButton* m_save;
   PaperView* m_view;
 };
 

@@ -109,6 +109,11 @@ StartPage::StartPage(ShopSession& session, QWidget* parent)
   });
 }
 
+void StartPage::begin() {
+  refresh();
+  m_new->setFocus();
+}
+
 void StartPage::refresh() {
   showJobs();
   showDue();

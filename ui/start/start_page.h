@@ -18,13 +18,15 @@ class StartPage : public QWidget {
 
  public:
   explicit StartPage(ShopSession& session, QWidget* parent = nullptr);
-  void refresh();
+  /// Looks again and puts the keyboard on the new job.
+  void begin();
 
  signals:
   void newJobWanted();
   void jobWanted(model::JobId job);
 
  private:
+  void refresh();
   void showJobs();
   void showDue();
 

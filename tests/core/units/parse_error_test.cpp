@@ -115,6 +115,8 @@ TEST(ParseErrors, GiveAnExampleInTheUnitOfTheField) {
   EXPECT_EQ(thou.detail("example"), "20 thou");  // 0.5 mm is 19.7 thou
   const Error pounds = parseQuantity("", fieldOf(Kind::Torque, "lbf ft")).error();
   EXPECT_EQ(pounds.detail("example"), "48 lbf ft");  // 65 N m is 47.9 lbf ft
+  const auto odometer = parseQuantity("twelve", {"odometer", Kind::Length, "km"});
+  EXPECT_EQ(odometer.error().detail("example"), "12 km");
   EXPECT_EQ(parseQuantity("", fieldOf(Kind::Force)).error().detail("example"), "18.5 N");
 }
 
