@@ -10,5 +10,5 @@ case "${1:-}" in
   --fix) options=(-i) ;;
   *) echo "usage: check-format.sh [--fix]" >&2; exit 2 ;;
 esac
-find core app tests -name '*.cpp' -print0 -o -name '*.h' -print0 | xargs -0 clang-format-16 "${options[@]}"
+find core app ui tests -name '*.cpp' -print0 -o -name '*.h' -print0 | xargs -0 clang-format-16 "${options[@]}"
 echo "check-format: done"

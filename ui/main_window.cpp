@@ -2,89 +2,165 @@
 #include "ui/main_window.h"
 
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QFileInfo>
 #include <QLabel>
+#include <QPushButton>
+#include <QShortcut>
 #include <QStackedWidget>
 #include <QStatusBar>
-#include <QToolBar>
 #include <QVBoxLayout>
 
+#include "ui/common/flow_layout.h"
 #include "ui/common/message_bar.h"
-#include "ui/complaint/new_job_page.h"
-#include "ui/sheet/sheet_page.h"
-#include "ui/start/start_page.h"
+#include "ui/common/page.h"
+#include "ui/common/text_label.h"
+#include "ui/common/theme.h"
+#include "ui/pages.h"
 
 namespace sw::ui {
+
+namespace {
+
+constexpr std::pair<ActionId, PageId> kJobPages[] = {
+    {ActionId::Vehicle, PageId::Vehicle}, {ActionId::Complaint, PageId::Complaint},
+    {ActionId::Kit, PageId::Kit},         {ActionId::Work, PageId::Work},
+    {ActionId::Quick, PageId::Quick},     {ActionId::Sheet, PageId::Sheet},
+    {ActionId::Finish, PageId::Finish}};
+
+QString actionText(const char* text) {
+  return QCoreApplication::translate("Actions", text);
+}
+
+}  // namespace
 
 MainWindow::MainWindow(ShopSession& session, QWidget* parent)
     : QMainWindow(parent),
       m_session(session),
-      m_pages(new QStackedWidget(this)),
+      m_stack(new QStackedWidget(this)),
       m_messages(new MessageBar(this)),
-      m_start(new StartPage(session, this)),
-      m_newJob(new NewJobPage(session, this)),
-      m_sheet(new SheetPage(session, this)),
-      m_people(new QComboBox(this)),
+      m_bar(new QWidget(this)),
+      m_jobBar(new QWidget(this)),
+      m_jobName(new TextLabel(TextRole::Strong, m_jobBar)),
+      m_people(new QComboBox(m_bar)),
       m_saved(new QLabel(this)) {
   setObjectName(QStringLiteral("mainWindow"));
   setWindowTitle(tr("Swivelwright – %1").arg(QFileInfo(session.bookPath()).fileName()));
-  m_pages->addWidget(m_start);
-  m_pages->addWidget(m_newJob);
-  m_pages->addWidget(m_sheet);
+  buildBar();
+  buildJobBar();
   auto* middle = new QWidget(this);
   auto* column = new QVBoxLayout(middle);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
+  column->addWidget(m_bar);
+  column->addWidget(m_jobBar);
   column->addWidget(m_messages);
-  column->addWidget(m_pages, 1);
+  column->addWidget(m_stack, 1);
   setCentralWidget(middle);
-  buildBar();
   m_saved->setObjectName(QStringLiteral("savedAt"));
   m_saved->setText(session.viewOnly() ? tr("Open for reading only.")
                                       : tr("Every entry is saved as it is made."));
   statusBar()->addPermanentWidget(m_saved);
 
-  connect(m_start, &StartPage::newJobWanted, this, &MainWindow::showNewJob);
-  connect(m_start, &StartPage::jobWanted, this, &MainWindow::showSheet);
-  connect(m_newJob, &NewJobPage::cancelled, this, &MainWindow::showStart);
-  connect(m_newJob, &NewJobPage::opened, this, &MainWindow::showStart);
-  connect(m_sheet, &SheetPage::backWanted, this, &MainWindow::showStart);
-  connect(m_sheet, &SheetPage::savedTo, this, [this](const QString& path) {
-    m_messages->say(tr("Saved as %1").arg(path), MessageBar::Tone::Note);
-  });
-  connect(m_sheet, &SheetPage::failed, this, [this](const QString& sentence) {
-    m_messages->say(sentence, MessageBar::Tone::Refusal);
-  });
-  connect(&session, &ShopSession::refused, this, [this](const QString& sentence) {
-    m_messages->say(sentence, MessageBar::Tone::Refusal);
-  });
-  connect(&session, &ShopSession::told, this,
-          [this](const QString& sentence) { m_messages->say(sentence, MessageBar::Tone::Note); });
+  connect(&session, &ShopSession::refused, this, &MainWindow::complain);
+  connect(&session, &ShopSession::told, this, &MainWindow::say);
   connect(&session, &ShopSession::saved, this,
           [this](const QString& at) { m_saved->setText(tr("Saved %1").arg(at)); });
-  connect(&session, &ShopSession::changed, this, &MainWindow::listPeople);
+  connect(&session, &ShopSession::changed, this, [this] {
+    listPeople();
+    refreshJobBar();
+  });
   listPeople();
   showStart();
 }
 
+QPushButton* MainWindow::button(ActionId id, QWidget* parent) {
+  const ActionRow& row = actionRow(id);
+  auto* made = new QPushButton(actionText(row.text), parent);
+  made->setObjectName(QString::fromLatin1(row.name));
+  made->setToolTip(actionText(row.tip));
+  made->setAccessibleName(actionText(row.text));
+  made->setAccessibleDescription(actionText(row.tip));
+  connect(made, &QPushButton::clicked, this, [this, id] { act(id); });
+  m_buttons[id] = made;
+  return made;
+}
+
 void MainWindow::buildBar() {
-  auto* bar = new QToolBar(tr("Who is at work"), this);
-  bar->setObjectName(QStringLiteral("topBar"));
-  bar->setMovable(false);
-  auto* space = new QWidget(bar);
-  space->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
-  bar->addWidget(space);
-  auto* label = new QLabel(tr("At &work:"), bar);
-  label->setBuddy(m_people);
-  bar->addWidget(label);
+  m_bar->setObjectName(QStringLiteral("topBar"));
+  auto* row = new FlowLayout(m_bar);
+  row->setContentsMargins(8, 6, 8, 6);
+  for (const ActionId id : {ActionId::Start, ActionId::NewJob, ActionId::Instruments,
+                            ActionId::Undo, ActionId::Mode, ActionId::Look}) {
+    row->addWidget(button(id, m_bar));
+  }
   m_people->setObjectName(QStringLiteral("people"));
   m_people->setAccessibleName(tr("Who is at work"));
+  m_people->setToolTip(tr("Who is at work"));
   m_people->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-  bar->addWidget(m_people);
-  addToolBar(Qt::TopToolBarArea, bar);
+  row->addWidget(m_people);
   connect(m_people, &QComboBox::activated, this, [this](int index) {
     m_session.setPerson(m_people->itemData(index).toString().toStdString());
   });
+  for (const ActionRow& action : actionTable()) {
+    auto* key = new QShortcut(QKeySequence(QString::fromLatin1(action.shortcut)), this);
+    connect(key, &QShortcut::activated, this, [this, id = action.id] { act(id); });
+  }
+}
+
+void MainWindow::buildJobBar() {
+  m_jobBar->setObjectName(QStringLiteral("jobBar"));
+  m_jobName->setObjectName(QStringLiteral("jobName"));
+  m_jobName->setWordWrap(false);
+  auto* row = new FlowLayout(m_jobBar);
+  row->setContentsMargins(8, 0, 8, 6);
+  row->addWidget(m_jobName);
+  for (const auto& [action, page] : kJobPages) {
+    auto* made = button(action, m_jobBar);
+    made->setCheckable(true);
+    row->addWidget(made);
+  }
+  m_jobBar->hide();
+}
+
+void MainWindow::act(ActionId id) {
+  for (const auto& [action, page] : kJobPages) {
+    if (action != id) continue;
+    if (m_here.job) go({page, m_here.job, {}, {}, {}});
+    refreshJobBar();
+    return;
+  }
+  switch (id) {
+    case ActionId::Start:
+      return showStart();
+    case ActionId::NewJob:
+      return go({PageId::NewJob, {}, {}, {}, {}});
+    case ActionId::Instruments:
+      return go({PageId::Instruments, m_here.job, {}, {}, {}});
+    case ActionId::Undo:
+      if (m_here.job) m_session.undo(*m_here.job);
+      return;
+    case ActionId::Mode:
+      return switchMode();
+    case ActionId::Look:
+      return switchLook();
+    default:
+      return;
+  }
+}
+
+void MainWindow::switchMode() {
+  Theme theme = currentTheme();
+  theme.mode = theme.mode == Mode::Desk ? Mode::Workshop : Mode::Desk;
+  applyTheme(theme);
+}
+
+void MainWindow::switchLook() {
+  Theme theme = currentTheme();
+  theme.look = theme.look == Look::Light  ? Look::Dark
+               : theme.look == Look::Dark ? Look::HighContrast
+                                          : Look::Light;
+  applyTheme(theme);
 }
 
 void MainWindow::listPeople() {
@@ -95,7 +171,7 @@ void MainWindow::listPeople() {
   const bool somebody = !(*shop)->people().empty();
   m_people->setEnabled(somebody);
   if (m_session.person().empty()) {
-    m_people->addItem(somebody ? tr("choose") : tr("nobody yet"), QString());
+    m_people->addItem(somebody ? tr("Who is at work?") : tr("nobody yet"), QString());
   }
   for (const auto* person : (*shop)->people()) {
     if (!person->fact.active) continue;
@@ -106,19 +182,45 @@ void MainWindow::listPeople() {
   }
 }
 
-void MainWindow::showStart() {
-  m_pages->setCurrentWidget(m_start);
-  m_start->begin();
+void MainWindow::refreshJobBar() {
+  const bool ofAJob = m_here.job.has_value();
+  m_jobBar->setVisible(ofAJob);
+  for (const auto& [action, page] : kJobPages) {
+    m_buttons[action]->setChecked(page == m_here.page);
+  }
+  const QString undo = ofAJob ? m_session.undoText(*m_here.job) : QString();
+  m_buttons[ActionId::Undo]->setEnabled(!undo.isEmpty());
+  m_buttons[ActionId::Undo]->setToolTip(undo.isEmpty() ? actionText(actionRow(ActionId::Undo).tip)
+                                                       : tr("Take back: %1").arg(undo));
+  if (!ofAJob) return;
+  const auto job = m_session.job(*m_here.job);
+  if (!job) return;
+  const QString plate = QString::fromStdString((*job)->vehicle.fact.registration);
+  m_jobName->setText(tr("%1, job %2").arg(plate).arg(m_here.job->value));
 }
 
-void MainWindow::showNewJob() {
-  m_pages->setCurrentWidget(m_newJob);
-  m_newJob->begin();
+Page& MainWindow::page(PageId id) {
+  auto found = m_pages.find(id);
+  if (found != m_pages.end()) return *found->second;
+  Page* made = makePage(id, m_session, this);
+  m_stack->addWidget(made);
+  m_pages.emplace(id, made);
+  connect(made, &Page::goWanted, this, &MainWindow::go);
+  connect(made, &Page::said, this, &MainWindow::say);
+  connect(made, &Page::failed, this, &MainWindow::complain);
+  return *made;
 }
 
-void MainWindow::showSheet(model::JobId job) {
-  m_sheet->showJob(job, report::JobPaper::WorkshopCopy);
-  m_pages->setCurrentWidget(m_sheet);
+void MainWindow::go(const Goal& goal) {
+  Page& next = page(goal.page);
+  m_here = goal;
+  m_stack->setCurrentWidget(&next);
+  refreshJobBar();
+  next.begin(goal);
+}
+
+void MainWindow::complain(const QString& sentence) {
+  m_messages->say(sentence, MessageBar::Tone::Refusal);
 }
 
 void MainWindow::say(const QString& sentence) {

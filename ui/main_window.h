@@ -2,48 +2,65 @@
 #pragma once
 
 #include <QMainWindow>
+#include <map>
 
+#include "ui/actions.h"
+#include "ui/common/goal.h"
 #include "ui/common/shop_session.h"
 
 class QComboBox;
 class QLabel;
+class QPushButton;
 class QStackedWidget;
 
 namespace sw::ui {
 
 class MessageBar;
-class NewJobPage;
-class SheetPage;
-class StartPage;
+class Page;
+class TextLabel;
 
-/// The window: pages one at a time, what the program has to say above them, who is at work, and
-/// when the last entry was saved.
+/// The window: pages one at a time, the pages of a job a key apart, what the program has to say
+/// above them, who is at work, and when the last entry was saved.
 class MainWindow : public QMainWindow {
   Q_OBJECT
 
  public:
   explicit MainWindow(ShopSession& session, QWidget* parent = nullptr);
 
-  void showStart();
-  void showNewJob();
-  void showSheet(model::JobId job);
+  void go(const Goal& goal);
+  void showStart() { go({}); }
+  [[nodiscard]] const Goal& here() const { return m_here; }
+  /// The page, made on its first visit.
+  [[nodiscard]] Page& page(PageId id);
+  template <class P>
+  [[nodiscard]] P& pageAs(PageId id) {
+    return static_cast<P&>(page(id));
+  }
 
   /// Something worth knowing, above the page.
   void say(const QString& sentence);
-
-  [[nodiscard]] SheetPage& sheetPage() { return *m_sheet; }
   [[nodiscard]] QString message() const;
 
  private:
   void buildBar();
+  void buildJobBar();
+  QPushButton* button(ActionId id, QWidget* parent);
+  void act(ActionId id);
   void listPeople();
+  void refreshJobBar();
+  void switchMode();
+  void switchLook();
+  void complain(const QString& sentence);
 
   ShopSession& m_session;
-  QStackedWidget* m_pages;
+  QStackedWidget* m_stack;
   MessageBar* m_messages;
-  StartPage* m_start;
-  NewJobPage* m_newJob;
-  SheetPage* m_sheet;
+  std::map<PageId, Page*> m_pages;
+  Goal m_here;
+  QWidget* m_bar;
+  QWidget* m_jobBar;
+  TextLabel* m_jobName;
+  std::map<ActionId, QPushButton*> m_buttons;
   QComboBox* m_people;
   QLabel* m_saved;
 };

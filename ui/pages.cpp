@@ -2,41 +2,59 @@
 #include "ui/pages.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <array>
 #include <string>
 
+#include "ui/complaint/new_job_page.h"
 #include "ui/main_window.h"
+#include "ui/sheet/sheet_page.h"
+#include "ui/start/start_page.h"
 
 namespace sw::ui {
 
 namespace {
 
 constexpr std::array kPages{
-    Page{"start", "open jobs, rechecks due, a new job", false},
-    Page{"new-job", "a job in under a minute", false},
-    Page{"sheet", "a job on paper: previewed, saved as PDF", true},
+    PageRow{PageId::Start, "open jobs, rechecks due, a new job", PageScope::Book},
+    PageRow{PageId::NewJob, "a job in under a minute", PageScope::Book},
+    PageRow{PageId::Sheet, "a job on paper: previewed, printed, saved as PDF", PageScope::Job},
 };
 
 }  // namespace
 
-std::span<const Page> pages() {
+std::span<const PageRow> pages() {
   return kPages;
 }
 
+Page* makePage(PageId id, ShopSession& session, QWidget* parent) {
+  switch (id) {
+    case PageId::NewJob:
+      return new NewJobPage(session, parent);
+    case PageId::Sheet:
+      return new SheetPage(session, parent);
+    case PageId::Start:
+    default:
+      return new StartPage(session, parent);
+  }
+}
+
 Result<void> showPage(MainWindow& window, std::string_view name, std::optional<model::JobId> job) {
-  if (name == "start") {
-    window.showStart();
-  } else if (name == "new-job") {
-    window.showNewJob();
-  } else if (name == "sheet") {
-    if (!job) return fail(ErrorCode::Missing, "ui.page_needs_job", "--job");
-    window.showSheet(*job);
-  } else {
+  const auto id = fromWord<PageId>(name);
+  const auto known = [&](const PageRow& row) { return id == row.id; };
+  const auto* row = std::find_if(kPages.begin(), kPages.end(), known);
+  if (row == kPages.end()) {
     std::string names;
-    for (const Page& page : kPages) names += (names.empty() ? "" : ", ") + std::string(page.name);
+    for (const PageRow& page : kPages) {
+      names += (names.empty() ? "" : ", ") + std::string(wordOf(page.id));
+    }
     return fail(ErrorCode::NotFound, "ui.no_page", "--page",
                 {{"text", std::string(name)}, {"choices", names}});
   }
+  if (row->scope == PageScope::Job && !job) {
+    return fail(ErrorCode::Missing, "ui.page_needs_job", "--job");
+  }
+  window.go({*id, row->scope == PageScope::Job ? job : std::nullopt, {}, {}, {}});
   return {};
 }
 

@@ -8,19 +8,29 @@
 #include <string_view>
 
 #include "base/result.h"
-#include "model/ids.h"
+#include "ui/common/goal.h"
+
+class QWidget;
 
 namespace sw::ui {
 
 class MainWindow;
+class Page;
+class ShopSession;
+
+/// What a page shows: the book, or one job (or the vehicle of that job).
+enum class PageScope { Book, Job };
 
 /// A page of the window by name, for pictures of it and for tests that walk all pages.
-struct Page {
-  std::string_view name;
+struct PageRow {
+  PageId id;
   std::string_view summary;
-  bool ofAJob = false;  ///< shows one job
+  PageScope scope = PageScope::Book;
 };
-[[nodiscard]] std::span<const Page> pages();
+[[nodiscard]] std::span<const PageRow> pages();
+
+/// Makes the page; `parent` owns it.
+[[nodiscard]] Page* makePage(PageId id, ShopSession& session, QWidget* parent);
 
 /// Goes to a page. Errors: NotFound "ui.no_page"; Missing "ui.page_needs_job".
 [[nodiscard]] Result<void> showPage(MainWindow& window, std::string_view name,

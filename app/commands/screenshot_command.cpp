@@ -103,8 +103,8 @@ Result<Wish> readWish(const CommandContext& context) {
 }
 
 int listPages(const CommandContext& context) {
-  for (const ui::Page& page : ui::pages()) {
-    context.streams.out << page.name << '\t' << page.summary << '\n';
+  for (const ui::PageRow& page : ui::pages()) {
+    context.streams.out << wordOf(page.id) << '\t' << page.summary << '\n';
   }
   return toInt(ExitCode::Done);
 }

@@ -129,6 +129,7 @@ QString valueText(const std::string& key, const KeyValues& values, const QString
   if (name == "marked") return scaleText(valueOf(values, "value"), &Scale::marked);
   if (name == "shows") return scaleText(valueOf(values, "value"), &Scale::shows);
   if (name == "hold") return holdName(value);
+  if (name == "kind") return factName(value);
   if (name == "side") return sideWordName(value);
   if (name == "outcome") return outcomeText(value);
   const bool isKey = name == "key" || name == "field" || name == "limit" || name == "statement" ||

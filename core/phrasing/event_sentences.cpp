@@ -126,6 +126,11 @@ constexpr auto kRows = std::to_array<SentenceRow>({
     {"verdict/provisional",
      QT_TRANSLATE_NOOP3("phrasing", "provisional, so far {so_far}[: {value}].[ {advice}]",
                         "{so_far} as in “undecided, probably inside”")},
+    {"undone",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "Taken back: {kind}[, {count} entries]. It stays in the record, marked as "
+                        "withdrawn.",
+                        "undo of the last action; {kind} is a kind of entry, {count} how many")},
     {"series_moved",
      QT_TRANSLATE_NOOP3("phrasing",
                         "The readings now stand under the {side} side[, as series {series}]. What "

@@ -364,6 +364,21 @@ struct Withdraw {
   }
 };
 
+struct Undo {
+  static constexpr std::string_view kName = "undo";
+  static constexpr std::string_view kSummary =
+      "Take the last action of the job back; what it had corrected stands again, all stays on "
+      "record";
+  std::optional<std::int64_t> from, to;
+  OptText reasonText;
+  template <class Self, class V>
+  static void fields(Self& s, V&& v) {
+    v("from", s.from, "first entry of the action; default the entries made last, at one time");
+    v("to", s.to, "last entry of the action; default the newest");
+    v("reason_text", s.reasonText, "why");
+  }
+};
+
 struct MoveSeries {
   static constexpr std::string_view kName = "move_series";
   static constexpr std::string_view kSummary =
@@ -595,7 +610,7 @@ struct SetSetting {
 using Action =
     std::variant<SetPerson, SetInstrument, CheckInstrument, SetVehicle, SetSpec, CopySpec,
                  SourceSpec, OpenJob, SetComplaint, CheckCause, StartPlan, StartProcedure,
-                 ChooseSupport, AnswerHold, DoStep, Observe, TakeReadings, Correct, Withdraw,
+                 ChooseSupport, AnswerHold, DoStep, Observe, TakeReadings, Correct, Withdraw, Undo,
                  MoveSeries, MarkTorque, MoveLedger, UsePart, RecordPack, AddLabour, DeclineWork,
                  AddNote, AddPhoto, StartTimer, OverrideRule, RecordRoadTest, AddRecheck,
                  FinishRecheck, SignOff, CloseJob, SetSetting>;

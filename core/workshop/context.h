@@ -125,6 +125,7 @@ class Context {
 [[nodiscard]] Result<void> act(const TakeReadings& action, Context& context);
 [[nodiscard]] Result<void> act(const Correct& action, Context& context);
 [[nodiscard]] Result<void> act(const Withdraw& action, Context& context);
+[[nodiscard]] Result<void> act(const Undo& action, Context& context);
 [[nodiscard]] Result<void> act(const MoveSeries& action, Context& context);
 [[nodiscard]] Result<void> act(const MarkTorque& action, Context& context);
 [[nodiscard]] Result<void> act(const MoveLedger& action, Context& context);

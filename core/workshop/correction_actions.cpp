@@ -5,6 +5,7 @@
 
 #include "model/entry_json.h"
 #include "workshop/judging.h"
+#include "workshop/replacing.h"
 #include "workshop/rules.h"
 #include "workshop/runs.h"
 
@@ -98,41 +99,6 @@ std::optional<EntryId> seriesOf(const Entry& entry) {
   return std::nullopt;
 }
 
-std::vector<Entry> copiesOf(const JobState& job, EntryId series) {
-  std::vector<Entry> copies;
-  for (const Entry* entry : job.valid) {
-    const auto* reading = model::as<model::Reading>(*entry);
-    if (reading != nullptr && reading->series == series) copies.push_back(*entry);
-  }
-  return copies;
-}
-
-/// Replaces the series and each of its readings by copies for `side`; gives the new series' id.
-EntryId reenterSeries(Context& context, const Entry& series, model::Payload payload,
-                      std::optional<model::Side> side, CorrectionReason reason,
-                      const std::string& text) {
-  const auto readings = copiesOf(context.job(), series.id);
-  const EntryId moved = context.replace(series, std::move(payload), reason, text, side);
-  for (const Entry& entry : readings) {
-    model::Reading reading = *model::as<model::Reading>(entry);
-    reading.series = moved;
-    context.replace(entry, std::move(reading), reason, text, side);
-  }
-  return moved;
-}
-
-/// The verdict that stood on the old series goes with it.
-void withdrawVerdict(Context& context, EntryId series, CorrectionReason reason,
-                     const std::string& text) {
-  for (const Entry* entry : context.job().valid) {
-    const auto* verdict = model::as<model::VerdictGiven>(*entry);
-    if (verdict == nullptr || verdict->series != series) continue;
-    const Entry copy = *entry;
-    context.replace(copy, model::Withdrawal{"its series was corrected"}, reason, text, copy.side);
-    return;
-  }
-}
-
 Result<void> judgeMoved(Context& context, EntryId series) {
   if (auto again = context.refresh(); !again) return failAs(again);
   return judgeAgain(context, series);
@@ -205,7 +171,7 @@ Result<void> act(const Withdraw& action, Context& context) {
   }
   if (model::as<model::Series>(entry) != nullptr) {
     withdrawVerdict(context, entry.id, CorrectionReason::Withdrawn, text);
-    for (Entry& reading : copiesOf(context.job(), entry.id)) taken.push_back(std::move(reading));
+    for (Entry& reading : readingsOf(context.job(), entry.id)) taken.push_back(std::move(reading));
   }
   for (const Entry& one : taken) {
     context.replace(one, model::Withdrawal{text}, CorrectionReason::Withdrawn, text, one.side);

@@ -82,6 +82,14 @@ Result<Timestamp> resolveDoneAt(const Command& command, Timestamp now) {
   return *time;
 }
 
+Outcome outcomeOf(const Context& context) {
+  Outcome outcome;
+  for (const auto& entry : context.added()) outcome.entries.push_back(entry.id);
+  outcome.job = context.jobId();
+  outcome.events = context.events();
+  return outcome;
+}
+
 bool touchesShop(const std::vector<model::Entry>& entries) {
   return std::any_of(entries.begin(), entries.end(),
                      [](const model::Entry& entry) { return !entry.job.has_value(); });
@@ -141,7 +149,7 @@ Result<JobState> Workshop::job(model::JobId job) const {
       [&](const std::string& hash) { return frozenProcedure(*asOf, hash); }, m_clock.now());
 }
 
-Result<Outcome> Workshop::perform(const Command& command) {
+Result<Context> Workshop::judge(const Command& command) const {
   auto current = shop();
   if (!current) return failAs(current);
   const ShopState& shopNow = **current;
@@ -153,7 +161,9 @@ Result<Outcome> Workshop::perform(const Command& command) {
   auto next = m_book.nextEntryId();
   if (!next) return failAs(next);
 
-  const auto lookup = [&](const std::string& hash) { return frozenProcedure(shopNow, hash); };
+  const auto lookup = [this, shop = &shopNow](const std::string& hash) {
+    return frozenProcedure(*shop, hash);
+  };
   Context context({&m_book, &shopNow, &m_library, m_pictures, lookup, now, *doneAt, *by, *next});
   if (needsJob(command.action)) {
     if (!command.job) return fail(ErrorCode::Missing, "workshop.which_job", "job");
@@ -176,17 +186,28 @@ Result<Outcome> Workshop::perform(const Command& command) {
   auto judged =
       std::visit([&](const auto& action) { return act(action, context); }, command.action);
   if (!judged) return failAs(judged);
-  if (!context.added().empty()) {
-    auto written = m_book.append(context.added(), context.newPictures());
+  return context;
+}
+
+Result<Outcome> Workshop::perform(const Command& command) {
+  auto context = judge(command);
+  if (!context) return failAs(context);
+  if (!context->added().empty()) {
+    auto written = m_book.append(context->added(), context->newPictures());
     if (!written) return failAs(written);
-    m_recent.appended(context.added());
-    if (touchesShop(context.added())) m_shop.reset();
+    m_recent.appended(context->added());
+    if (touchesShop(context->added())) m_shop.reset();
   }
-  Outcome outcome;
-  for (const auto& entry : context.added()) outcome.entries.push_back(entry.id);
-  outcome.job = context.jobId();
-  outcome.events = context.events();
-  return outcome;
+  return outcomeOf(*context);
+}
+
+Result<Rehearsal> Workshop::rehearse(const Command& command) const {
+  if (std::holds_alternative<SetSetting>(command.action)) return Rehearsal{};
+  auto context = judge(command);
+  if (!context) return failAs(context);
+  Rehearsal rehearsal{outcomeOf(*context), std::nullopt};
+  if (context->inJob()) rehearsal.job = context->job();
+  return rehearsal;
 }
 
 }  // namespace sw::workshop

@@ -28,6 +28,15 @@ struct Outcome {
   std::vector<Event> events;
 };
 
+/// What a command would bring about, with the job as it would then stand (absent for commands of
+/// the shop).
+struct Rehearsal {
+  Outcome outcome;
+  std::optional<JobState> job;
+};
+
+class Context;
+
 /// Turns a picture file into what the book keeps: shrunk, turned upright, with a thumbnail.
 class PictureIntake {
  public:
@@ -55,6 +64,10 @@ class Workshop {
   /// Judges and commits. On error nothing was written.
   [[nodiscard]] Result<Outcome> perform(const Command& command);
 
+  /// Judges and writes nothing: what is typed can be judged before it is accepted. Errors: those of
+  /// perform. Settings are no facts and not judged.
+  [[nodiscard]] Result<Rehearsal> rehearse(const Command& command) const;
+
   [[nodiscard]] Result<JobState> job(model::JobId job) const;
   /// The shop as it is now.
   [[nodiscard]] Result<const ShopState*> shop() const;
@@ -64,6 +77,7 @@ class Workshop {
   [[nodiscard]] store::Book& book() const { return m_book; }
 
  private:
+  [[nodiscard]] Result<Context> judge(const Command& command) const;
   [[nodiscard]] std::shared_ptr<const procedures::Procedure> frozenProcedure(
       const ShopState& shop, const std::string& hash) const;
 

@@ -23,9 +23,9 @@ class Pages : public WindowTest {
   void onEveryPage(const Theme& theme, Visit visit) {
     applyTheme(theme);
     openWindow();
-    for (const Page& page : pages()) {
-      SCOPED_TRACE(page.name);
-      ASSERT_TRUE(showPage(*window, page.name, model::JobId{1}));
+    for (const PageRow& page : pages()) {
+      SCOPED_TRACE(wordOf(page.id));
+      ASSERT_TRUE(showPage(*window, wordOf(page.id), model::JobId{1}));
       for (int round = 0; round < 3; ++round) QCoreApplication::processEvents();
       for (QWidget* widget : window->findChildren<QWidget*>()) {
         if (widget->isVisible()) visit(*widget);
@@ -88,9 +88,9 @@ TEST_F(Pages, NoWordIsCut) {
 
 TEST_F(Pages, TheTabKeyGoesTheWayOneReads) {
   openWindow();
-  for (const Page& page : pages()) {
-    SCOPED_TRACE(page.name);
-    ASSERT_TRUE(showPage(*window, page.name, model::JobId{1}));
+  for (const PageRow& page : pages()) {
+    SCOPED_TRACE(wordOf(page.id));
+    ASSERT_TRUE(showPage(*window, wordOf(page.id), model::JobId{1}));
     for (int round = 0; round < 3; ++round) QCoreApplication::processEvents();
     QRect before;
     QString nameBefore;

@@ -24,7 +24,7 @@ TEST_F(SheetPageTest, AJobIsPreviewedAndSavedAsPdf) {
   auto* card = window->findChild<JobCard*>();
   ASSERT_NE(card, nullptr);
   QTest::mouseClick(card, Qt::LeftButton);
-  auto& page = window->sheetPage();
+  auto& page = window->pageAs<SheetPage>(PageId::Sheet);
   EXPECT_TRUE(page.isVisible());
   const QString shown = find<QTextBrowser>("paperView")->toPlainText();
   EXPECT_TRUE(shown.contains(QStringLiteral("Hollowbridge Axle Works")));
@@ -57,7 +57,7 @@ TEST_F(SheetPageTest, EveryDocumentCanBeLookedAt) {
 
 TEST_F(SheetPageTest, AFolderThatIsNotThereIsSaid) {
   QTest::mouseClick(window->findChild<JobCard*>(), Qt::LeftButton);
-  window->sheetPage().chooseFile = [&](const QString&) {
+  window->pageAs<SheetPage>(PageId::Sheet).chooseFile = [&](const QString&) {
     return folder.filePath(QStringLiteral("no/such/folder/x.pdf"));
   };
   press("savePdf");

@@ -9,6 +9,7 @@
 #include <QTest>
 #include <memory>
 
+#include "ui/common/page.h"
 #include "ui/common/theme.h"
 #include "ui/main_window.h"
 
@@ -73,6 +74,10 @@ class WindowTest : public ::testing::Test {
   void press(const char* button) {
     QTest::mouseClick(find<QWidget>(button), Qt::LeftButton);
     QCoreApplication::processEvents();
+  }
+
+  void settle() {
+    for (int round = 0; round < 3; ++round) QCoreApplication::processEvents();
   }
 
   QTemporaryDir folder;

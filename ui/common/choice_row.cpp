@@ -2,10 +2,11 @@
 #include "ui/common/choice_row.h"
 
 #include <QButtonGroup>
-#include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include "ui/common/flow_layout.h"
+#include "ui/common/text_label.h"
 
 namespace sw::ui {
 
@@ -13,9 +14,8 @@ ChoiceRow::ChoiceRow(const QString& name, const QString& question,
                      const std::vector<Answer>& answers, QWidget* parent)
     : QWidget(parent), m_group(new QButtonGroup(this)) {
   setObjectName(name);
-  auto* label = new QLabel(question, this);
-  label->setTextFormat(Qt::PlainText);
-  auto* row = new QHBoxLayout;
+  auto* label = new TextLabel(question, TextRole::Body, this);
+  auto* row = new FlowLayout;
   for (const auto& [word, text] : answers) {
     auto* button = new QPushButton(text, this);
     button->setObjectName(name + QLatin1Char('_') + QString::fromStdString(word));
@@ -26,7 +26,6 @@ ChoiceRow::ChoiceRow(const QString& name, const QString& question,
     m_words.push_back(word);
     row->addWidget(button);
   }
-  row->addStretch(1);
   connect(m_group, &QButtonGroup::idClicked, this, &ChoiceRow::answered);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -38,6 +37,12 @@ std::optional<std::string> ChoiceRow::chosen() const {
   const int id = m_group->checkedId();
   if (id < 0) return std::nullopt;
   return m_words.at(static_cast<std::size_t>(id));
+}
+
+void ChoiceRow::choose(const std::string& word) {
+  for (std::size_t i = 0; i < m_words.size(); ++i) {
+    if (m_words[i] == word) m_group->button(static_cast<int>(i))->setChecked(true);
+  }
 }
 
 void ChoiceRow::clear() {

@@ -23,6 +23,8 @@ class ChoiceRow : public QWidget {
 
   /// The word chosen, if any.
   [[nodiscard]] std::optional<std::string> chosen() const;
+  /// Shows the answer that is on record; tells nobody.
+  void choose(const std::string& word);
   void clear();
 
  signals:

@@ -5,10 +5,14 @@
 
 #include "phrasing/error_sentence.h"
 #include "phrasing/event_sentence.h"
+#include "phrasing/names.h"
+#include "report/fact_text.h"
 
 namespace sw::ui {
 
 namespace {
+
+const std::string kLastJob = "window.last_job";
 
 /// "14:03:07", on the wall clock of the shop.
 QString timeOfDay(const Timestamp& time) {
@@ -16,6 +20,12 @@ QString timeOfDay(const Timestamp& time) {
 }
 
 }  // namespace
+
+Where whereOf(const workshop::JobState& job, std::size_t step) {
+  const workshop::StepView& view = job.steps.at(step);
+  const workshop::RunView& run = job.runs.at(view.run);
+  return {job.job, run.fact.procedure + "/" + view.step->id, view.side, run.fact.round, {}};
+}
 
 Result<std::unique_ptr<ShopSession>> ShopSession::open(const std::string& book,
                                                        store::OpenMode mode,
@@ -45,18 +55,42 @@ void ShopSession::setPerson(const std::string& initials) {
   emit changed();
 }
 
-Result<workshop::Outcome> ShopSession::perform(workshop::Action action, const Where& where) {
+workshop::Command ShopSession::commandOf(workshop::Action action, const Where& where) const {
   workshop::Command command;
   if (!m_person.empty()) command.by = m_person;
   if (where.job) command.job = where.job->value;
   if (!where.step.empty()) command.step = where.step;
   command.side = where.side;
+  command.round = where.round;
+  command.doneAt = where.doneAt;
   command.action = std::move(action);
-  auto outcome = m_workshop->perform(command);
+  return command;
+}
+
+Result<std::shared_ptr<const workshop::JobState>> ShopSession::job(model::JobId job) const {
+  const Date today = localDate(m_workshop->clock().now());
+  if (m_known && m_known->job == job && m_known->day == today) return m_known->state;
+  auto state = m_workshop->job(job);
+  if (!state) return failAs(state);
+  m_known = Known{job, today, std::make_shared<const workshop::JobState>(std::move(*state))};
+  return m_known->state;
+}
+
+Result<workshop::Rehearsal> ShopSession::rehearse(workshop::Action action,
+                                                  const Where& where) const {
+  return m_workshop->rehearse(commandOf(std::move(action), where));
+}
+
+Result<workshop::Outcome> ShopSession::perform(workshop::Action action, const Where& where) {
+  auto outcome = m_workshop->perform(commandOf(std::move(action), where));
   if (!outcome) {
     emit refused(phrasing::sentence(outcome.error()),
                  QString::fromStdString(outcome.error().field));
     return outcome;
+  }
+  m_known.reset();
+  if (outcome->job && !outcome->entries.empty()) {
+    m_actions[outcome->job->value].push_back({outcome->entries.front(), outcome->entries.back()});
   }
   for (const workshop::Event& event : outcome->events) {
     emit told(phrasing::eventSentence(event.key, event.values));
@@ -64,6 +98,70 @@ Result<workshop::Outcome> ShopSession::perform(workshop::Action action, const Wh
   emit saved(timeOfDay(m_workshop->clock().now()));
   emit changed();
   return outcome;
+}
+
+std::optional<workshop::ActionEntries> ShopSession::lastActionOf(model::JobId job) const {
+  const auto found = m_actions.find(job.value);
+  if (found == m_actions.end() || found->second.empty()) return std::nullopt;
+  return found->second.back();
+}
+
+QString ShopSession::undoText(model::JobId job) const {
+  const auto state = this->job(job);
+  if (!state || (*state)->closed) return {};
+  const auto action = workshop::lastAction(**state, lastActionOf(job));
+  if (action.empty()) return {};
+  const QString what = phrasing::factName(model::kindOf(action.front()->payload));
+  return what + QStringLiteral(": ") + report::fieldsText(*action.front(), nullptr);
+}
+
+void ShopSession::undo(model::JobId job) {
+  workshop::Undo action;
+  if (const auto last = lastActionOf(job)) {
+    action.from = last->first.value;
+    action.to = last->last.value;
+  }
+  if (!perform(action, {job, {}, {}, {}, {}})) return;
+  // The undo is no action to be undone, and neither is what it took back.
+  auto& actions = m_actions[job.value];
+  actions.resize(actions.size() > 2 ? actions.size() - 2 : 0);
+  emit changed();
+}
+
+void ShopSession::keepDraft(const QString& place, const QString& text) {
+  if (viewOnly()) return;
+  const std::string key = place.toStdString();
+  // A draft is a convenience: where it cannot be kept, the entry itself still tells.
+  (void)(text.isEmpty() ? m_book->dropDraft(key) : m_book->setDraft({key, text.toStdString()}));
+}
+
+QString ShopSession::draft(const QString& place) const {
+  const auto drafts = m_book->drafts();
+  if (!drafts) return {};
+  for (const store::Draft& draft : *drafts) {
+    if (draft.place == place.toStdString()) return QString::fromStdString(draft.text);
+  }
+  return {};
+}
+
+void ShopSession::keepPlace(model::JobId job, const std::string& step) {
+  if (viewOnly()) return;
+  if (lastStep(job) != step) (void)m_book->setCursor(job, step);
+  if (lastJob() != job) (void)m_book->setSetting(kLastJob, std::to_string(job.value));
+}
+
+std::string ShopSession::lastStep(model::JobId job) const {
+  const auto place = m_book->cursor(job);
+  return place && *place ? **place : std::string{};
+}
+
+std::optional<model::JobId> ShopSession::lastJob() const {
+  const auto text = m_book->setting(kLastJob);
+  if (!text || !*text) return std::nullopt;
+  bool isNumber = false;
+  const qlonglong number = QString::fromStdString(**text).toLongLong(&isNumber);
+  if (!isNumber) return std::nullopt;
+  return model::JobId{number};
 }
 
 }  // namespace sw::ui

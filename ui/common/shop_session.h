@@ -3,11 +3,14 @@
 
 #include <QObject>
 #include <QString>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "report_print/picture_intake.h"
+#include "workshop/last_action.h"
 #include "workshop/workshop.h"
 
 namespace sw::ui {
@@ -17,7 +20,11 @@ struct Where {
   std::optional<model::JobId> job;
   std::string step;  ///< "procedure/step"
   std::optional<model::Side> side;
+  std::optional<std::int64_t> round;
+  std::optional<std::string> doneAt;  ///< ISO 8601, for work copied in afterwards
 };
+/// The place of a step of a job.
+[[nodiscard]] Where whereOf(const workshop::JobState& job, std::size_t step);
 
 /// The open book and the way in: pages read from it and send it commands; it tells all pages when
 /// something changed.
@@ -40,9 +47,30 @@ class ShopSession : public QObject {
   [[nodiscard]] const std::string& person() const { return m_person; }
   void setPerson(const std::string& initials);
 
+  /// The job as it stands today; shared by all pages until something changes. Errors: those of
+  /// workshop::Workshop::job.
+  [[nodiscard]] Result<std::shared_ptr<const workshop::JobState>> job(model::JobId job) const;
+  /// The shop as that job sees it.
+  [[nodiscard]] Result<const workshop::ShopState*> shop() const { return m_workshop->shop(); }
+  /// What the command would bring about; writes nothing and tells nobody.
+  [[nodiscard]] Result<workshop::Rehearsal> rehearse(workshop::Action action,
+                                                     const Where& where = {}) const;
+
   /// Judges and commits; the outcome is told by the signals below, in this order: told for each
   /// event, saved, changed; or refused alone.
   Result<workshop::Outcome> perform(workshop::Action action, const Where& where = {});
+
+  /// What undo would take back in this job, in words: "reading: 18.5 N"; empty = nothing.
+  [[nodiscard]] QString undoText(model::JobId job) const;
+  void undo(model::JobId job);
+
+  /// What was typed and not accepted yet: kept in the book, so that a power cut does not lose it.
+  void keepDraft(const QString& place, const QString& text);
+  [[nodiscard]] QString draft(const QString& place) const;
+  /// Where somebody was, to be offered again at the next start.
+  void keepPlace(model::JobId job, const std::string& step);
+  [[nodiscard]] std::string lastStep(model::JobId job) const;
+  [[nodiscard]] std::optional<model::JobId> lastJob() const;
 
  signals:
   void told(const QString& sentence);
@@ -52,12 +80,22 @@ class ShopSession : public QObject {
 
  private:
   ShopSession() = default;
+  [[nodiscard]] workshop::Command commandOf(workshop::Action action, const Where& where) const;
+  /// The last action of this session in the job, where there was one.
+  [[nodiscard]] std::optional<workshop::ActionEntries> lastActionOf(model::JobId job) const;
 
+  struct Known {
+    model::JobId job;
+    Date day;
+    std::shared_ptr<const workshop::JobState> state;
+  };
   std::unique_ptr<store::Book> m_book;
   procedures::Library m_library;
   report_print::QtPictureIntake m_pictures;
   std::unique_ptr<workshop::Workshop> m_workshop;
   std::string m_person;
+  mutable std::optional<Known> m_known;
+  std::map<std::int64_t, std::vector<workshop::ActionEntries>> m_actions;  ///< a job each
 };
 
 }  // namespace sw::ui

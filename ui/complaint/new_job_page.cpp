@@ -10,7 +10,7 @@
 #include <QVBoxLayout>
 
 #include "ui/common/choice_row.h"
-#include "ui/common/theme.h"
+#include "ui/common/text_label.h"
 
 namespace sw::ui {
 
@@ -44,8 +44,7 @@ std::string initialsOf(const QString& name) {
 }  // namespace
 
 NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
-    : QWidget(parent),
-      m_session(session),
+    : Page(session, "newJobPage", parent),
       m_form(new QFormLayout),
       m_plate(lineEdit("plate", tr("Registration"), tr("as on the plate"), this)),
       m_known(new QLabel(this)),
@@ -53,7 +52,6 @@ NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
       m_odometer(lineEdit("odometer", tr("Odometer"), tr("may wait"), this)),
       m_words(lineEdit("ownersWords", tr("The owner's words"), tr("may wait"), this)),
       m_problem(new QLabel(this)) {
-  setObjectName(QStringLiteral("newJobPage"));
   const QString unknown = tr("not known");
   m_braking = new ChoiceRow(QStringLiteral("braking"), tr("Does it shake under braking?"),
                             {{"no", tr("no")},
@@ -73,11 +71,7 @@ NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
                           {"unknown", unknown}},
                          this);
 
-  auto* title = new QLabel(tr("New job"), this);
-  title->setObjectName(QStringLiteral("heading"));
-  QFont large = title->font();
-  large.setPixelSize(sizesOf(currentTheme().mode).headingPixels);
-  title->setFont(large);
+  auto* title = new TextLabel(tr("New job"), TextRole::Heading, this);
   m_known->setObjectName(QStringLiteral("plateKnown"));
   m_known->setTextFormat(Qt::PlainText);
   m_problem->setObjectName(QStringLiteral("problem"));
@@ -124,7 +118,7 @@ NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
   connect(m_plate, &QLineEdit::textChanged, this, &NewJobPage::tellWhetherKnown);
   connect(m_plate, &QLineEdit::returnPressed, m_words, qOverload<>(&QWidget::setFocus));
   connect(m_open, &QPushButton::clicked, this, &NewJobPage::openJob);
-  connect(back, &QPushButton::clicked, this, &NewJobPage::cancelled);
+  connect(back, &QPushButton::clicked, this, [this] { emit goWanted({}); });
 }
 
 void NewJobPage::clear() {
@@ -132,10 +126,10 @@ void NewJobPage::clear() {
   for (ChoiceRow* row : {m_braking, m_band, m_bump, m_felt}) row->clear();
 }
 
-void NewJobPage::begin() {
+void NewJobPage::begin(const Goal&) {
   m_problem->hide();
   // The name is asked once, of the first person in the book.
-  const auto shop = m_session.workshop().shop();
+  const auto shop = session().workshop().shop();
   const bool nobody = shop && (*shop)->people().empty();
   m_form->setRowVisible(m_who, nobody);
   tellWhetherKnown();
@@ -144,7 +138,7 @@ void NewJobPage::begin() {
 
 void NewJobPage::tellWhetherKnown() {
   const auto plate = typed(m_plate);
-  const auto shop = m_session.workshop().shop();
+  const auto shop = session().workshop().shop();
   if (!plate || !shop) {
     m_known->setText(tr("A plate the book does not know makes a new vehicle."));
     return;
@@ -159,8 +153,8 @@ void NewJobPage::tellWhetherKnown() {
 }
 
 bool NewJobPage::takePerson() {
-  if (!m_session.person().empty()) return true;
-  const auto shop = m_session.workshop().shop();
+  if (!session().person().empty()) return true;
+  const auto shop = session().workshop().shop();
   if (shop && !(*shop)->people().empty()) {
     showProblem(tr("Choose at the top right who is at work, then open the job."), nullptr);
     return false;
@@ -173,8 +167,8 @@ bool NewJobPage::takePerson() {
   workshop::SetPerson person;
   person.name = *name;
   person.initials = initialsOf(m_who->text());
-  if (!m_session.perform(person)) return false;
-  m_session.setPerson(person.initials);
+  if (!session().perform(person)) return false;
+  session().setPerson(person.initials);
   return true;
 }
 
@@ -196,7 +190,7 @@ void NewJobPage::openJob() {
   job.registration = *plate;
   job.odometer = typed(m_odometer);
   job.request = typed(m_words);
-  const auto outcome = m_session.perform(job);
+  const auto outcome = session().perform(job);
   if (!outcome) {
     if (outcome.error().field == "odometer") m_odometer->setFocus();
     return;
@@ -209,9 +203,9 @@ void NewJobPage::openJob() {
   if (const auto word = m_band->chosen()) complaint.speedBand = fromWord<model::YesNo>(*word);
   if (const auto word = m_bump->chosen()) complaint.afterBump = fromWord<model::YesNo>(*word);
   if (const auto felt = m_felt->chosen(); felt && *felt != "unknown") complaint.whereFelt = *felt;
-  (void)m_session.perform(complaint, {outcome->job, {}, {}});
+  (void)session().perform(complaint, {outcome->job, {}, {}, {}, {}});
   clear();
-  emit opened(*outcome->job);
+  emit goWanted({PageId::Start, {}, {}, {}, {}});
 }
 
 }  // namespace sw::ui

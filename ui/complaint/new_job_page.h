@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QWidget>
-
-#include "ui/common/shop_session.h"
+#include "ui/common/page.h"
 
 class QComboBox;
 class QFormLayout;
@@ -17,17 +15,13 @@ class ChoiceRow;
 
 /// A job in under a minute: plate, the owner's words and four answers; all else can wait. Whether
 /// the plate is known is said while it is typed.
-class NewJobPage : public QWidget {
+class NewJobPage : public Page {
   Q_OBJECT
 
  public:
   explicit NewJobPage(ShopSession& session, QWidget* parent = nullptr);
   /// Puts the cursor on the plate. What was typed before somebody went back is still there.
-  void begin();
-
- signals:
-  void opened(model::JobId job);
-  void cancelled();
+  void begin(const Goal& goal) override;
 
  private:
   void clear();
@@ -36,7 +30,6 @@ class NewJobPage : public QWidget {
   [[nodiscard]] bool takePerson();
   void showProblem(const QString& sentence, QWidget* field);
 
-  ShopSession& m_session;
   QFormLayout* m_form;
   QLineEdit* m_plate;
   QLabel* m_known;

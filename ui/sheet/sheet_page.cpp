@@ -11,6 +11,7 @@
 
 #include "phrasing/error_sentence.h"
 #include "report_print/pdf.h"
+#include "ui/common/text_label.h"
 #include "ui/common/theme.h"
 
 namespace sw::ui {
@@ -34,22 +35,15 @@ class PaperView final : public QTextBrowser {
 };
 
 SheetPage::SheetPage(ShopSession& session, QWidget* parent)
-    : QWidget(parent),
-      m_session(session),
-      m_title(new QLabel(this)),
-      m_back(new QPushButton(tr("&Back"), this)),
+    : Page(session, "sheetPage", parent),
+      m_title(new TextLabel(TextRole::Heading, this)),
       m_what(new QComboBox(this)),
       m_paper(new QComboBox(this)),
       m_save(new QPushButton(tr("&Save as PDF"), this)),
       m_view(new PaperView(this)) {
-  setObjectName(QStringLiteral("sheetPage"));
   chooseFile = [this](const QString& suggested) {
     return QFileDialog::getSaveFileName(this, tr("Save as PDF"), suggested, tr("PDF (*.pdf)"));
   };
-  QFont large = m_title->font();
-  large.setPixelSize(sizesOf(currentTheme().mode).headingPixels);
-  m_title->setFont(large);
-  m_title->setTextFormat(Qt::PlainText);
   m_what->setObjectName(QStringLiteral("whichDocument"));
   m_what->setAccessibleName(tr("Document"));
   m_what->addItems(
@@ -61,11 +55,9 @@ SheetPage::SheetPage(ShopSession& session, QWidget* parent)
   m_view->setAccessibleName(tr("Preview"));
   m_view->setOpenLinks(false);
   m_view->setPalette(paletteOf(Look::Light));  // paper is white
-  m_back->setObjectName(QStringLiteral("sheetBack"));
   m_save->setObjectName(QStringLiteral("savePdf"));
 
   auto* row = new QHBoxLayout;
-  row->addWidget(m_back);
   row->addWidget(m_what);
   row->addWidget(m_paper);
   row->addWidget(m_save);
@@ -74,29 +66,27 @@ SheetPage::SheetPage(ShopSession& session, QWidget* parent)
   column->addWidget(m_title);
   column->addLayout(row);
   column->addWidget(m_view, 1);
-  connect(m_back, &QPushButton::clicked, this, &SheetPage::backWanted);
   connect(m_save, &QPushButton::clicked, this, &SheetPage::save);
   connect(m_what, &QComboBox::currentIndexChanged, this, &SheetPage::preview);
   connect(m_paper, &QComboBox::currentIndexChanged, this, &SheetPage::preview);
 }
 
-void SheetPage::showJob(model::JobId job, report::JobPaper what) {
-  m_job = job;
-  const QSignalBlocker quiet(m_what);
-  m_what->setCurrentIndex(static_cast<int>(what));
+void SheetPage::begin(const Goal& goal) {
+  if (!goal.job) return;
+  m_job = *goal.job;
   preview();
   m_what->setFocus();
 }
 
 Result<report::PaperDocument> SheetPage::make() const {
-  const workshop::Workshop& workshop = m_session.workshop();
+  const workshop::Workshop& workshop = session().workshop();
   const auto job = workshop.job(m_job);
   if (!job) return failAs(job);
   const auto shop = workshop.shopOf(job->entries);
   if (!shop) return failAs(shop);
   const auto what = static_cast<report::JobPaper>(m_what->currentIndex());
   const auto paper = m_paper->currentIndex() == 0 ? report::Paper::A4 : report::Paper::Letter;
-  return report::makePaper({what, paper}, *job, *shop, workshop.book(), m_session.library());
+  return report::makePaper({what, paper}, *job, *shop, workshop.book(), session().library());
 }
 
 void SheetPage::preview() {
@@ -129,7 +119,7 @@ void SheetPage::save() {
     emit failed(phrasing::sentence(written.error()));
     return;
   }
-  emit savedTo(path);
+  emit said(tr("Saved as %1").arg(path));
 }
 
 }  // namespace sw::ui

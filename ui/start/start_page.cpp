@@ -13,27 +13,13 @@
 
 #include "phrasing/error_sentence.h"
 #include "report/book_lists.h"
+#include "ui/common/text_label.h"
 #include "ui/common/theme.h"
 #include "ui/start/job_card.h"
 
 namespace sw::ui {
 
 namespace {
-
-QLabel* heading(const QString& text, QWidget* parent) {
-  auto* label = new QLabel(text, parent);
-  QFont font = label->font();
-  font.setPixelSize(sizesOf(currentTheme().mode).headingPixels);
-  label->setFont(font);
-  return label;
-}
-
-QLabel* guidance(const QString& text, QWidget* parent) {
-  auto* label = new QLabel(text, parent);
-  label->setTextFormat(Qt::PlainText);
-  label->setWordWrap(true);
-  return label;
-}
 
 QString whenText(const report::DueRow& row) {
   QStringList parts;
@@ -47,17 +33,19 @@ QString whenText(const report::DueRow& row) {
 }  // namespace
 
 StartPage::StartPage(ShopSession& session, QWidget* parent)
-    : QWidget(parent),
-      m_session(session),
+    : Page(session, "startPage", parent),
       m_new(new QPushButton(tr("&New job"), this)),
       m_cards(new QVBoxLayout),
-      m_noJobs(guidance(tr("No job is open. Press \"New job\" and type the plate."), this)),
+      m_noJobs(new TextLabel(tr("No job is open. Press \"New job\" and type the plate."),
+                             TextRole::Body, this)),
       m_due(new QTableWidget(0, 4, this)),
-      m_noDue(guidance(tr("Nothing is due. Rechecks of closed jobs show here."), this)) {
-  setObjectName(QStringLiteral("startPage"));
+      m_noDue(new TextLabel(tr("Nothing is due. Rechecks of closed jobs show here."),
+                            TextRole::Body, this)) {
   m_new->setObjectName(QStringLiteral("newJob"));
   m_new->setDefault(true);
-  connect(m_new, &QPushButton::clicked, this, &StartPage::newJobWanted);
+  connect(m_new, &QPushButton::clicked, this, [this] {
+    emit goWanted({PageId::NewJob, {}, {}, {}, {}});
+  });
 
   m_due->setObjectName(QStringLiteral("dueTable"));
   m_due->setAccessibleName(tr("Rechecks due"));
@@ -75,7 +63,7 @@ StartPage::StartPage(ShopSession& session, QWidget* parent)
 
   auto* jobs = new QVBoxLayout;
   auto* top = new QHBoxLayout;
-  top->addWidget(heading(tr("Open jobs"), this));
+  top->addWidget(new TextLabel(tr("Open jobs"), TextRole::Heading, this));
   top->addStretch(1);
   top->addWidget(m_new);
   jobs->addLayout(top);
@@ -95,7 +83,7 @@ StartPage::StartPage(ShopSession& session, QWidget* parent)
   scroll->setWidget(list);
   jobs->addWidget(scroll, 1);
   auto* due = new QVBoxLayout;
-  due->addWidget(heading(tr("Due"), this));
+  due->addWidget(new TextLabel(tr("Due"), TextRole::Heading, this));
   due->addWidget(m_noDue);
   due->addWidget(m_due, 1);
   due->addStretch(0);
@@ -104,12 +92,12 @@ StartPage::StartPage(ShopSession& session, QWidget* parent)
   columns->addLayout(jobs, 1);
   columns->addLayout(due, 1);
   // Every open job is derived for its card: not while another page is shown.
-  connect(&m_session, &ShopSession::changed, this, [this] {
+  connect(&session, &ShopSession::changed, this, [this] {
     if (isVisible()) refresh();
   });
 }
 
-void StartPage::begin() {
+void StartPage::begin(const Goal&) {
   refresh();
   m_new->setFocus();
 }
@@ -124,7 +112,7 @@ void StartPage::showJobs() {
     delete item->widget();
     delete item;
   }
-  const auto rows = report::jobRowsOf(m_session.workshop(), report::WhichJobs::Open);
+  const auto rows = report::jobRowsOf(session().workshop(), report::WhichJobs::Open);
   m_noJobs->setVisible(!rows || rows->empty());
   if (!rows) {
     m_noJobs->setText(phrasing::sentence(rows.error()));
@@ -132,13 +120,15 @@ void StartPage::showJobs() {
   }
   for (const report::JobRow& row : *rows) {
     auto* card = new JobCard(row, this);
-    connect(card, &QPushButton::clicked, this, [this, card] { emit jobWanted(card->job()); });
+    connect(card, &QPushButton::clicked, this, [this, card] {
+      emit goWanted({PageId::Sheet, card->job(), {}, {}, {}});
+    });
     m_cards->addWidget(card);
   }
 }
 
 void StartPage::showDue() {
-  const auto rows = report::dueRowsOf(m_session.workshop());
+  const auto rows = report::dueRowsOf(session().workshop());
   m_due->setRowCount(0);
   m_noDue->setVisible(!rows || rows->empty());
   m_due->setVisible(rows && !rows->empty());

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "workshop/job_state.h"
+
+namespace sw::workshop {
+
+/// The entries one action made.
+struct ActionEntries {
+  model::EntryId first, last;
+};
+
+/// What an undo would take back: the valid facts of one action, oldest first, without the verdicts
+/// that follow from them. Empty = nothing to undo (a job's opening and closing are not undone).
+/// Where the action is not named, the newest facts entered at one time are meant.
+[[nodiscard]] std::vector<const model::Entry*> lastAction(
+    const JobState& job, std::optional<ActionEntries> action = std::nullopt);
+
+}  // namespace sw::workshop

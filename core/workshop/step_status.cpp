@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "workshop/step_status.h"
+
+#include <algorithm>
+
+#include "measure/evaluation.h"
+
+namespace sw::workshop {
+
+namespace {
+
+StepStatus measuredStatus(const JobState& job, std::size_t step) {
+  const StepView& view = job.steps[step];
+  if (!view.step->measure) return StepStatus::Done;
+  const SeriesView* series = job.newestSeries(step);
+  if (series == nullptr || !series->verdict) return StepStatus::Done;
+  if (series->verdict->verdict == word(Verdict::Outside)) return StepStatus::OutOfLimits;
+  const bool proved = series->verdict->verdict == word(Verdict::Within);
+  return view.step->measure->safety && !proved ? StepStatus::NotProved : StepStatus::Done;
+}
+
+StepStatus doneStatus(const JobState& job, std::size_t step) {
+  switch (job.steps[step].action.value_or(model::StepAction::Done)) {
+    case model::StepAction::DoneBeforeRecording:
+      return StepStatus::DoneBefore;
+    case model::StepAction::NotApplicable:
+      return StepStatus::NotApplicable;
+    default:
+      return measuredStatus(job, step);
+  }
+}
+
+bool timerRuns(const JobState& job, std::size_t step) {
+  return std::any_of(job.timers.begin(), job.timers.end(),
+                     [step](const TimerView& timer) { return timer.step == step; });
+}
+
+bool doneOrPassed(const JobState& job, std::size_t step) {
+  const HoldView* hold = job.holdAt(step);
+  return hold != nullptr ? hold->passed() : job.steps[step].done();
+}
+
+}  // namespace
+
+std::vector<StepLine> stepLines(const JobState& job) {
+  std::vector<StepLine> lines(job.steps.size());
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    StepLine& line = lines[i];
+    if (job.steps[i].superseded) {
+      line.status = StepStatus::Superseded;
+    } else if (doneOrPassed(job, i)) {
+      line.status = doneStatus(job, i);
+    } else if (timerRuns(job, i)) {
+      line.status = StepStatus::Running;
+    } else {
+      line.against = againstWork(job, i);
+      line.status = line.against.empty() ? StepStatus::Ready : StepStatus::Waits;
+    }
+  }
+  return lines;
+}
+
+bool stillOpen(const JobState& job, std::size_t step) {
+  const StepView& view = job.steps[step];
+  return !view.superseded && !view.step->optional && !doneOrPassed(job, step);
+}
+
+}  // namespace sw::workshop

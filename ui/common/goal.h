@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "base/words.h"
+#include "model/ids.h"
+#include "model/words.h"
+
+namespace sw::ui {
+
+/// The pages of the window. Their words are the names of `screenshot --page`.
+enum class PageId {
+  Start,
+  NewJob,
+  Vehicle,
+  Instruments,
+  Complaint,
+  Kit,
+  Work,
+  Quick,
+  Sheet,
+  Finish
+};
+
+/// Where to go: a page, and what it is about. Of a job, the step may be named as refusals name it:
+/// "procedure/step", with the side.
+struct Goal {
+  PageId page = PageId::Start;
+  std::optional<model::JobId> job;
+  std::optional<model::VehicleId> vehicle;
+  std::string step;
+  std::optional<model::Side> side;
+};
+
+}  // namespace sw::ui
+
+template <>
+struct sw::Words<sw::ui::PageId> {
+  using E = sw::ui::PageId;
+  static constexpr std::pair<E, std::string_view> table[] = {
+      {E::Start, "start"},         {E::NewJob, "new-job"},
+      {E::Vehicle, "vehicle"},     {E::Instruments, "instruments"},
+      {E::Complaint, "complaint"}, {E::Kit, "kit"},
+      {E::Work, "work"},           {E::Quick, "quick"},
+      {E::Sheet, "sheet"},         {E::Finish, "finish"}};
+};
