@@ -42,6 +42,8 @@ constexpr std::array kPatterns{
     Pattern{"cli.cannot_read", "{text} cannot be read"},
     Pattern{"cli.no_resources", "the program's data files were not found; looked in: {looked}"},
     Pattern{"cli.one_of_these", "choose one of: {choices}"},
+    Pattern{"cli.no_kit_line",
+            "\"{text}\" is no line of this kit; kit --json shows the keys of its lines"},
     Pattern{"units.not_a_number", "\"{text}\" is not {expected}; write e.g. \"{example}\""},
     Pattern{"units.wrong_kind", "\"{text}\" is not {expected}; write e.g. \"{example}\""},
     Pattern{"compute.unknown_name", "\"{text}\" is not a calculation; there are: {choices}"},

@@ -82,6 +82,20 @@ TEST_F(ReportCommands, ExportAndListsAreJson) {
   }
 }
 
+TEST_F(ReportCommands, TheKitIsListedAndTicked) {
+  const auto table = run({"kit", "--book", book(), "--job", "1"});
+  ASSERT_EQ(table.exitCode, 0) << table.err;
+  EXPECT_THAT(table.out, HasSubstr("Torque wrench"));
+  const auto ticked = run({"kit", "--book", book(), "--job", "1", "--tick", "tool/Torque wrench",
+                           "--as", "missing", "--json"});
+  ASSERT_EQ(ticked.exitCode, 0) << ticked.err;
+  EXPECT_THAT(ticked.out, HasSubstr("\"tick\": \"missing\""));
+  EXPECT_EQ(run({"kit", "--book", book(), "--job", "1", "--json"}).out, ticked.out);
+  const auto open = run({"kit", "--book", book(), "--job", "1", "--tick", "tool/Torque wrench",
+                         "--as", "open", "--json"});
+  EXPECT_THAT(open.out, Not(HasSubstr("missing")));
+}
+
 TEST_F(ReportCommands, WhatIsWrongIsNamedAndNothingIsWritten) {
   const auto refusal = [&](std::vector<std::string> arguments, int code, const std::string& says) {
     const auto answer = run(std::move(arguments));
@@ -98,6 +112,11 @@ TEST_F(ReportCommands, WhatIsWrongIsNamedAndNothingIsWritten) {
   refusal({"sheet", "--book", file("none.swbook"), "--job", "1", "--out", file("x.pdf")}, 3, "");
   refusal({"sheet", "--book", book(), "--job", "1", "--out", file("no/such/folder/x.pdf")}, 4,
           "--out");
+  refusal({"kit", "--book", book(), "--job", "1", "--tick", "tool/Moon", "--as", "have"}, 2,
+          "tool/Moon");
+  refusal({"kit", "--book", book(), "--job", "1", "--tick", "tool/Torque wrench", "--as", "x"}, 2,
+          "have, missing, open");
+  refusal({"kit", "--book", book(), "--job", "1", "--as", "have"}, 2, "--tick");
   refusal({"history", "--book", book(), "--entry", "x"}, 2, "--entry");
   refusal({"history", "--book", book(), "--entry", "99999999"}, 2, "99999999");
   refusal({"list", "everything", "--book", book()}, 2, "vehicles, jobs, due");
