@@ -20,6 +20,8 @@ constexpr std::array kTable{
                 runStartingForce},
     Calculation{"stand-load", "Are the stands under an axle strong enough?", describeStandLoad,
                 runStandLoad},
+    Calculation{"tightening-order", "The crosswise order of fasteners on one circle",
+                describeTighteningOrder, runTighteningOrder},
 };
 
 }  // namespace

@@ -22,4 +22,7 @@ namespace sw::compute {
 [[nodiscard]] Description describeStandLoad();
 [[nodiscard]] Result<Outcome> runStandLoad(const Json& json);
 
+[[nodiscard]] Description describeTighteningOrder();
+[[nodiscard]] Result<Outcome> runTighteningOrder(const Json& json);
+
 }  // namespace sw::compute

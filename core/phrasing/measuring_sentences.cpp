@@ -160,6 +160,11 @@ constexpr auto kRows = std::to_array<SentenceRow>({
          "phrasing",
          "[{field}: ]there are too few stands to carry an axle. Use at least two, one each side.",
          "load on axle stands")},
+    {"tightening.bad_count",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ][{text} fasteners: ]an order is known for 1 to {most} on one "
+                        "circle. Go by the vehicle's own documentation.",
+                        "order of tightening")},
     {"starting_force.not_square",
      QT_TRANSLATE_NOOP3("phrasing",
                         "[{field}: ]a pull 90° or more off square turns nothing. Pull square to "
