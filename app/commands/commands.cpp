@@ -7,9 +7,9 @@ namespace sw::app {
 
 std::span<const Command> commands() {
   static const std::array kTable{
-      demoCommand(),    jobCommand(),     sheetCommand(),      cardCommand(),      exportCommand(),
-      kitCommand(),     listCommand(),    historyCommand(),    checkBookCommand(), backupCommand(),
-      restoreCommand(), computeCommand(), screenshotCommand(), windowCommand(),
+      demoCommand(),   jobCommand(),     sheetCommand(),   cardCommand(),       exportCommand(),
+      findCommand(),   kitCommand(),     listCommand(),    historyCommand(),    checkBookCommand(),
+      backupCommand(), restoreCommand(), computeCommand(), screenshotCommand(), windowCommand(),
   };
   return kTable;
 }

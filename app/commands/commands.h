@@ -19,6 +19,7 @@ namespace sw::app {
 [[nodiscard]] Command demoCommand();
 [[nodiscard]] Command exportCommand();
 [[nodiscard]] Command jobCommand();
+[[nodiscard]] Command findCommand();
 [[nodiscard]] Command kitCommand();
 [[nodiscard]] Command listCommand();
 [[nodiscard]] Command historyCommand();

@@ -32,6 +32,10 @@ namespace sw::phrasing {
 [[nodiscard]] QString factName(std::string_view kind);
 /// A hold by its key ("go_no_go"); a key not known is shown as it is.
 [[nodiscard]] QString holdName(std::string_view key);
+/// A line of a spec sheet by its key ("swivel.starting_force"); a key not known is shown as it is.
+[[nodiscard]] QString specKeyName(std::string_view key);
+/// What a search found, by the stored word ("request"); a word not known is shown as it is.
+[[nodiscard]] QString foundName(std::string_view kind);
 /// Why a book was refused, by the stored word ("not_a_database"); anything else as it is.
 [[nodiscard]] QString reasonName(const std::string& reason);
 

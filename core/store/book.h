@@ -13,6 +13,8 @@
 #include "base/clock.h"
 #include "base/result.h"
 #include "model/entry.h"
+#include "store/search_hit.h"
+#include "store/series_summary.h"
 
 namespace sw::store {
 
@@ -107,6 +109,20 @@ class Book {
   [[nodiscard]] Result<std::vector<JobSummary>> jobsOfVehicle(model::VehicleId vehicle) const;
   /// The chain of a value, oldest first: what it replaced and what replaced it.
   [[nodiscard]] Result<std::vector<model::Entry>> history(model::EntryId id) const;
+
+  /// What holds every typed word, whatever its case, in any order: vehicles by plate, then what was
+  /// recorded in jobs, the newest job first; at most `limit`, where there is more in jobs what was
+  /// recorded last. A vehicle is found by its newest
+  /// revision (plate, also without blanks and dashes, make and model, VIN, owner, notes), a job by
+  /// what stands in it (owner's words, the newest complaint, part names, notes). No words find
+  /// nothing. Errors: InvalidInput "store.bad_text".
+  [[nodiscard]] Result<std::vector<SearchHit>> search(const std::string& text,
+                                                      std::size_t limit) const;
+  /// The judged series of a vehicle over all its jobs, oldest first.
+  [[nodiscard]] Result<std::vector<SeriesSummary>> seriesOfVehicle(
+      const SeriesFilter& filter) const;
+  /// The shim packs recorded for a vehicle over all its jobs, oldest first.
+  [[nodiscard]] Result<std::vector<PackSummary>> packsOfVehicle(model::VehicleId vehicle) const;
 
   [[nodiscard]] Result<void> setDraft(const Draft& draft);
   [[nodiscard]] Result<void> dropDraft(const std::string& place);

@@ -4,6 +4,7 @@
 
 #include <unistd.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <sstream>
@@ -82,6 +83,22 @@ TEST_F(ReportCommands, ExportAndListsAreJson) {
   }
 }
 
+TEST_F(ReportCommands, FindShowsVehiclesFirst) {
+  const auto vehicles = run({"list", "vehicles", "--book", book()});
+  ASSERT_EQ(vehicles.exitCode, 0);
+  // The first plate of the list finds its own vehicle.
+  const std::string row = vehicles.out.substr(vehicles.out.find('\n') + 1);
+  const std::string plate = row.substr(0, row.find("  "));
+  const auto found = run({"find", "--book", book(), plate, "--json"});
+  ASSERT_EQ(found.exitCode, 0) << found.err;
+  EXPECT_THAT(found.out, HasSubstr("\"registration\": \"" + plate + "\""));
+  EXPECT_THAT(found.out, HasSubstr("\"kind\": \"vehicle\""));
+  EXPECT_THAT(run({"find", "--book", book(), plate}).out, HasSubstr(plate));
+  EXPECT_EQ(run({"find", "--book", book(), "no such word anywhere", "--json"}).out, "[]\n");
+  const auto few = run({"find", "--book", book(), "s", "--most", "1"});
+  EXPECT_EQ(std::count(few.out.begin(), few.out.end(), '\n'), 2);
+}
+
 TEST_F(ReportCommands, TheKitIsListedAndTicked) {
   const auto table = run({"kit", "--book", book(), "--job", "1"});
   ASSERT_EQ(table.exitCode, 0) << table.err;
@@ -112,6 +129,9 @@ TEST_F(ReportCommands, WhatIsWrongIsNamedAndNothingIsWritten) {
   refusal({"sheet", "--book", file("none.swbook"), "--job", "1", "--out", file("x.pdf")}, 3, "");
   refusal({"sheet", "--book", book(), "--job", "1", "--out", file("no/such/folder/x.pdf")}, 4,
           "--out");
+  refusal({"find", "--book", book()}, 2, "TEXT");
+  refusal({"find", "--book", book(), " "}, 2, "TEXT");
+  refusal({"find", "--book", book(), "x", "--most", "0"}, 2, "--most");
   refusal({"kit", "--book", book(), "--job", "1", "--tick", "tool/Moon", "--as", "have"}, 2,
           "tool/Moon");
   refusal({"kit", "--book", book(), "--job", "1", "--tick", "tool/Torque wrench", "--as", "x"}, 2,

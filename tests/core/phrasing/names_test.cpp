@@ -71,6 +71,21 @@ TEST(Names, EveryFactOfTheBookHasAName) {
   EXPECT_EQ(plain(factName("moon_phase")), "moon_phase");
 }
 
+TEST(Names, WhatASearchFound) {
+  std::set<std::string> names;
+  for (const char* kind : {"vehicle", "request", "complaint", "part", "note"}) {
+    EXPECT_TRUE(names.insert(plain(foundName(kind))).second) << kind;
+  }
+  EXPECT_TRUE(names.contains("owner's words"));
+  EXPECT_EQ(plain(foundName("tea_break")), "tea_break");
+}
+
+TEST(Names, LinesOfASpecSheet) {
+  EXPECT_EQ(plain(specKeyName("wheel_nuts")), "wheel nuts");
+  EXPECT_EQ(plain(specKeyName("swivel.end_float")), "swivel end float");
+  EXPECT_EQ(plain(specKeyName("shop.own_line")), "shop.own_line");
+}
+
 TEST(Names, HoldsByKey) {
   for (const char* key :
        {"support", "brakes_and_steering", "wheel_nuts", "walk_round", "go_no_go"}) {
