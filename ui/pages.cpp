@@ -7,9 +7,11 @@
 #include <string>
 
 #include "ui/complaint/new_job_page.h"
+#include "ui/finish/finish_page.h"
 #include "ui/main_window.h"
 #include "ui/sheet/sheet_page.h"
 #include "ui/start/start_page.h"
+#include "ui/work/work_page.h"
 
 namespace sw::ui {
 
@@ -18,7 +20,10 @@ namespace {
 constexpr std::array kPages{
     PageRow{PageId::Start, "open jobs, rechecks due, a new job", PageScope::Book},
     PageRow{PageId::NewJob, "a job in under a minute", PageScope::Book},
+    PageRow{PageId::Work, "step by step: what to do, measure and torque, and the ledger",
+            PageScope::Job},
     PageRow{PageId::Sheet, "a job on paper: previewed, printed, saved as PDF", PageScope::Job},
+    PageRow{PageId::Finish, "what stands against sign-off, and the end of the job", PageScope::Job},
 };
 
 }  // namespace
@@ -31,6 +36,10 @@ Page* makePage(PageId id, ShopSession& session, QWidget* parent) {
   switch (id) {
     case PageId::NewJob:
       return new NewJobPage(session, parent);
+    case PageId::Work:
+      return new WorkPage(session, parent);
+    case PageId::Finish:
+      return new FinishPage(session, parent);
     case PageId::Sheet:
       return new SheetPage(session, parent);
     case PageId::Start:

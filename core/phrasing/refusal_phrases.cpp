@@ -2,6 +2,7 @@
 #include <QtCore/QRegularExpression>
 #include <QtCore/QStringList>
 
+#include "phrasing/error_sentence.h"
 #include "phrasing/named_table.h"
 #include "phrasing/names.h"
 #include "phrasing/sentence_tables.h"

@@ -29,7 +29,4 @@ struct SentenceRow {
 /// Events of the workshop (event_sentence.h); placeholders are their values.
 [[nodiscard]] std::span<const SentenceRow> eventSentences();
 
-/// One reason of a refusal, given as "key|step|what".
-[[nodiscard]] QString refusalPhrase(const std::string& refusal);
-
 }  // namespace sw::phrasing

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "measure/distributions.h"
+
 namespace sw::workshop {
 
 namespace {
@@ -100,6 +102,11 @@ Result<SeriesOutcome> judgeSeries(const SeriesView& series, const SeriesBasis& b
     outcome->verdict = Verdict::Undecided;
   }
   return outcome;
+}
+
+double undecidedWithin(const SeriesOutcome& outcome) {
+  const double quantile = measure::studentQuantile(outcome.bar, outcome.degreesOfFreedom);
+  return quantile * outcome.standardUncertainty;
 }
 
 model::VerdictGiven verdictFact(model::EntryId series, const SeriesOutcome& outcome) {

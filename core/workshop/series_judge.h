@@ -16,6 +16,9 @@ struct SeriesBasis {
 
 /// The evaluation of the series' used readings by the one verdict rule.
 [[nodiscard]] Result<SeriesOutcome> judgeSeries(const SeriesView& series, const SeriesBasis& basis);
+/// How near to a limit a value stays undecided: u times the quantile of the bar that was asked for,
+/// of the t distribution of its degrees of freedom. SI.
+[[nodiscard]] double undecidedWithin(const SeriesOutcome& outcome);
 /// The fact that stores it.
 [[nodiscard]] model::VerdictGiven verdictFact(model::EntryId series, const SeriesOutcome& outcome);
 

@@ -65,4 +65,26 @@ bool stillOpen(const JobState& job, std::size_t step) {
   return !view.superseded && !view.step->optional && !doneOrPassed(job, step);
 }
 
+std::optional<std::size_t> stepNamed(const JobState& job, const std::string& name) {
+  for (std::size_t i = job.steps.size(); i-- > 0;) {
+    if (!job.steps[i].superseded && job.stepName(i) == name) return i;
+  }
+  return std::nullopt;
+}
+
+std::optional<std::size_t> nextReadyStep(const JobState& job, const std::vector<StepLine>& lines,
+                                         std::optional<model::Side> only,
+                                         std::optional<std::size_t> after) {
+  const std::size_t count = job.steps.size();
+  const std::size_t start = after ? *after + 1 : 0;
+  for (std::size_t k = 0; k < count; ++k) {
+    const std::size_t i = (start + k) % count;
+    const StepView& view = job.steps[i];
+    const bool ready = lines[i].status == StepStatus::Ready;
+    const bool otherSide = only && view.side && view.side != only;
+    if (ready && !otherSide && !view.step->optional && i != after) return i;
+  }
+  return std::nullopt;
+}
+
 }  // namespace sw::workshop

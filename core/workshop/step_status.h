@@ -2,6 +2,8 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "base/words.h"
@@ -32,6 +34,16 @@ struct StepLine {
 [[nodiscard]] std::vector<StepLine> stepLines(const JobState& job);
 /// What is open: ready, waiting or running, and neither optional nor superseded.
 [[nodiscard]] bool stillOpen(const JobState& job, std::size_t step);
+
+/// The step a refusal names: "procedure/step (left)" of the newest run. Empty where there is none.
+[[nodiscard]] std::optional<std::size_t> stepNamed(const JobState& job, const std::string& name);
+
+/// The next step that can be worked on: the first one after `after`, else the first of all, that is
+/// neither optional nor of the other side than `only`. Empty = nothing is ready.
+[[nodiscard]] std::optional<std::size_t> nextReadyStep(const JobState& job,
+                                                       const std::vector<StepLine>& lines,
+                                                       std::optional<model::Side> only,
+                                                       std::optional<std::size_t> after);
 
 }  // namespace sw::workshop
 

@@ -37,8 +37,12 @@ void TextLabel::dress() {
   QFont font = QApplication::font();
   font.setPixelSize(sizes.textPixels);
   if (m_role == TextRole::Heading) font.setPixelSize(sizes.headingPixels);
+  if (m_role == TextRole::Title) {
+    font.setPixelSize(theme.mode == Mode::Workshop ? sizes.valuePixels : sizes.headingPixels);
+  }
   if (m_role == TextRole::Value) font.setPixelSize(sizes.valuePixels);
-  font.setBold(m_role == TextRole::Strong || m_role == TextRole::Value);
+  font.setBold(m_role == TextRole::Strong || m_role == TextRole::Value ||
+               m_role == TextRole::Title);
   setFont(font);
   if (m_role == TextRole::Quiet) {
     QPalette colours = palette();

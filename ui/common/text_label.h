@@ -11,6 +11,7 @@ enum class TextRole {
   Quiet,    ///< beside the point, smaller in tone
   Strong,   ///< a caution, a name
   Heading,  ///< of a page or a column
+  Title,    ///< of the step at hand: wraps, and is read from two metres in workshop mode
   Value     ///< a figure to be read from two metres
 };
 

@@ -121,7 +121,7 @@ void StartPage::showJobs() {
   for (const report::JobRow& row : *rows) {
     auto* card = new JobCard(row, this);
     connect(card, &QPushButton::clicked, this, [this, card] {
-      emit goWanted({PageId::Sheet, card->job(), {}, {}, {}});
+      emit goWanted({PageId::Work, card->job(), {}, {}, {}});
     });
     m_cards->addWidget(card);
   }

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/work/observe_section.h"
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "phrasing/names.h"
+#include "ui/common/choice_row.h"
+
+namespace sw::ui {
+
+ObserveSection::ObserveSection(ShopSession& session, QWidget* parent)
+    : StepSection(session, "observeSection", parent), m_column(new QVBoxLayout(this)) {
+  m_column->setContentsMargins(0, 0, 0, 0);
+}
+
+bool ObserveSection::suits(const StepContext& context) const {
+  return !context.definition().observe.empty();
+}
+
+QWidget* ObserveSection::firstField() {
+  return m_rows.empty() ? nullptr : m_rows.front()->findChild<QPushButton*>();
+}
+
+void ObserveSection::build() {
+  for (ChoiceRow* row : m_rows) {
+    row->hide();
+    row->deleteLater();
+  }
+  m_rows.clear();
+  for (const procedures::Observe& observe : context().definition().observe) {
+    std::vector<ChoiceRow::Answer> answers;
+    for (const procedures::Choice& choice : observe.choices) {
+      answers.emplace_back(choice.word, QString::fromStdString(choice.text));
+    }
+    auto* row = new ChoiceRow(QStringLiteral("observe_") + QString::fromStdString(observe.key),
+                              QString::fromStdString(observe.ask), answers, this);
+    connect(row, &ChoiceRow::answered, this, [this, row, key = observe.key] {
+      (void)send(workshop::Observe{key, row->chosen().value_or(""), std::nullopt});
+    });
+    m_column->addWidget(row);
+    row->show();
+    m_rows.push_back(row);
+  }
+}
+
+void ObserveSection::fill(Showing showing) {
+  if (showing == Showing::OtherStep) build();
+  const auto& questions = context().definition().observe;
+  for (std::size_t i = 0; i < m_rows.size(); ++i) {
+    m_rows[i]->setEnabled(!context().locked());
+    m_rows[i]->clear();
+    for (const model::Entry* entry : context().job->valid) {
+      const auto* seen = model::as<model::Observation>(*entry);
+      if (seen != nullptr && seen->key == questions[i].key &&
+          context().job->belongsTo(*entry, context().step)) {
+        m_rows[i]->choose(seen->value);
+      }
+    }
+  }
+}
+
+SupportSection::SupportSection(ShopSession& session, QWidget* parent)
+    : StepSection(session, "supportSection", parent) {
+  std::vector<ChoiceRow::Answer> answers;
+  for (const auto& [support, word] : Words<model::SupportKind>::table) {
+    answers.emplace_back(word, phrasing::nameOf(support));
+  }
+  m_support =
+      new ChoiceRow(QStringLiteral("support"), tr("What carries the front axle?"), answers, this);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->addWidget(m_support);
+  connect(m_support, &ChoiceRow::answered, this, [this] {
+    const auto chosen = fromWord<model::SupportKind>(m_support->chosen().value_or(""));
+    if (chosen) (void)send(workshop::ChooseSupport{*chosen});
+  });
+}
+
+bool SupportSection::suits(const StepContext& context) const {
+  // Until it is known, the support hold offers the choice, too.
+  const bool holdWithout = context.definition().hold &&
+                           context.definition().hold->key == "support" && !context.job->support;
+  return holdWithout || context.definition().id == "choose_support";
+}
+
+QWidget* SupportSection::firstField() {
+  return m_support->findChild<QPushButton*>();
+}
+
+void SupportSection::fill(Showing) {
+  m_support->setEnabled(!context().locked());
+  m_support->clear();
+  if (context().job->support) m_support->choose(std::string(wordOf(*context().job->support)));
+}
+
+}  // namespace sw::ui

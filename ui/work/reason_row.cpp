@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/work/reason_row.h"
+
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/common/text_label.h"
+#include "ui/work/step_section.h"
+
+namespace sw::ui {
+
+ReasonRow::ReasonRow(const QString& name, QWidget* parent)
+    : QWidget(parent),
+      m_question(new TextLabel(TextRole::Strong, this)),
+      m_words(namedField("words", tr("In words"), this)) {
+  setObjectName(name);
+  m_words->setObjectName(name + QStringLiteral("Words"));
+  auto* record = new QPushButton(tr("Record"), this);
+  record->setObjectName(name + QStringLiteral("Record"));
+  auto* back = new QPushButton(tr("Leave it"), this);
+  back->setObjectName(name + QStringLiteral("Leave"));
+  auto* row = new QHBoxLayout;
+  row->addWidget(m_words, 1);
+  row->addWidget(record);
+  row->addWidget(back);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->addWidget(m_question);
+  column->addLayout(row);
+  connect(record, &QPushButton::clicked, this, &ReasonRow::accept);
+  connect(m_words, &QLineEdit::returnPressed, this, &ReasonRow::accept);
+  connect(back, &QPushButton::clicked, this, &ReasonRow::close);
+  hide();
+}
+
+void ReasonRow::ask(const QString& question, const QString& placeholder,
+                    std::function<bool(const std::string&)> then) {
+  m_question->say(question);
+  m_words->setPlaceholderText(placeholder);
+  m_words->setAccessibleName(question);
+  m_words->clear();
+  m_then = std::move(then);
+  show();
+  m_words->setFocus();
+}
+
+void ReasonRow::close() {
+  m_then = {};
+  hide();
+}
+
+void ReasonRow::accept() {
+  const auto words = typedIn(*m_words);
+  if (!words) {
+    m_words->setFocus();
+    return;
+  }
+  // Hidden before the page is shown anew.
+  const auto then = std::move(m_then);
+  hide();
+  if (then && !then(*words)) {
+    m_then = then;
+    show();
+    m_words->setFocus();
+  }
+}
+
+}  // namespace sw::ui

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <functional>
+
+class QLineEdit;
+class QPushButton;
+
+namespace sw::ui {
+
+class TextLabel;
+
+/// Asks for one line of words in the page, where another program would open a box: a reason, a
+/// note. Hidden until something asks.
+class ReasonRow final : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit ReasonRow(const QString& name, QWidget* parent = nullptr);
+  /// `then` gets the words; it answers whether they were taken. Never called with no words.
+  void ask(const QString& question, const QString& placeholder,
+           std::function<bool(const std::string&)> then);
+  void close();
+
+ private:
+  void accept();
+
+  TextLabel* m_question;
+  QLineEdit* m_words;
+  std::function<bool(const std::string&)> m_then;
+};
+
+}  // namespace sw::ui

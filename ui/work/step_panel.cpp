@@ -1,0 +1,285 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/work/step_panel.h"
+
+#include <QDragEnterEvent>
+#include <QFrame>
+#include <QMimeData>
+#include <QPushButton>
+#include <QUrl>
+#include <QVBoxLayout>
+
+#include "phrasing/error_sentence.h"
+#include "phrasing/names.h"
+#include "report/quantity_text.h"
+#include "ui/common/flow_layout.h"
+#include "ui/common/text_label.h"
+#include "ui/work/hold_section.h"
+#include "ui/work/measure_section.h"
+#include "ui/work/observe_section.h"
+#include "ui/work/pack_section.h"
+#include "ui/work/parts_section.h"
+#include "ui/work/reason_row.h"
+#include "ui/work/road_test_section.h"
+#include "ui/work/step_notes.h"
+#include "ui/work/torque_section.h"
+
+namespace sw::ui {
+
+namespace {
+
+QPushButton* button(const char* name, const QString& text, QWidget* parent) {
+  auto* made = new QPushButton(text, parent);
+  made->setObjectName(QString::fromLatin1(name));
+  return made;
+}
+
+/// What keeps a step waiting, and which step ends that.
+QString reasonText(const workshop::Refusal& refusal) {
+  return phrasing::refusalPhrase(refusal.key + "||" + refusal.what);
+}
+
+QStringList picturesIn(const QMimeData* data) {
+  QStringList files;
+  for (const QUrl& url : data->urls()) {
+    if (url.isLocalFile()) files += url.toLocalFile();
+  }
+  return files;
+}
+
+}  // namespace
+
+StepPanel::StepPanel(ShopSession& session, QWidget* parent)
+    : QScrollArea(parent), m_session(session) {
+  setObjectName(QStringLiteral("stepPanel"));
+  setFocusPolicy(Qt::NoFocus);
+  setFrameShape(QFrame::NoFrame);
+  setWidgetResizable(true);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setAcceptDrops(true);
+  build();
+  wire();
+}
+
+void StepPanel::build() {
+  auto* inside = new QWidget(this);
+  m_title = new TextLabel(TextRole::Title, inside);
+  m_title->setObjectName(QStringLiteral("stepTitle"));
+  m_place = new TextLabel(TextRole::Quiet, inside);
+  m_place->setObjectName(QStringLiteral("stepPlace"));
+  m_caution = new TextLabel(TextRole::Strong, inside);
+  m_caution->setObjectName(QStringLiteral("stepCaution"));
+  m_text = new TextLabel(TextRole::Body, inside);
+  m_alone = new TextLabel(TextRole::Body, inside);
+  m_lock = new QFrame(inside);
+  m_lock->setObjectName(QStringLiteral("stepLock"));
+  m_lock->setFrameShape(QFrame::StyledPanel);
+  m_lockText = new TextLabel(TextRole::Strong, m_lock);
+  m_lockText->setObjectName(QStringLiteral("lockText"));
+  m_lockWays = new FlowLayout;
+  m_against = button("againstOrder", tr("Do it out of order …"), m_lock);
+  m_sections = {new SupportSection(m_session, inside), new HoldSection(m_session, inside),
+                new PartsSection(m_session, inside),   new WaitSection(m_session, inside),
+                new PackSection(m_session, inside),    new MeasureSection(m_session, inside),
+                new TorqueSection(m_session, inside),  new ObserveSection(m_session, inside),
+                new RoadTestSection(m_session, inside)};
+  m_notes = new StepNotes(m_session, inside);
+  m_goOn = button("goOn", {}, inside);
+  m_done = button("stepDone", tr("Done"), inside);
+  m_before = button("stepBefore", tr("Done before recording"), inside);
+  m_notApplicable = button("stepNotApplicable", tr("Does not apply …"), inside);
+  m_reopen = button("stepReopen", tr("Open it again"), inside);
+  m_note = button("stepNote", tr("Note …"), inside);
+  m_reason = new ReasonRow(QStringLiteral("stepReason"), inside);
+  layOut(inside);
+  setWidget(inside);
+}
+
+void StepPanel::layOut(QWidget* inside) {
+  auto* inLock = new QVBoxLayout(m_lock);
+  inLock->addWidget(m_lockText);
+  inLock->addLayout(m_lockWays);
+  inLock->addWidget(m_against, 0, Qt::AlignLeft);
+  auto* foot = new FlowLayout;
+  for (QPushButton* one : {m_goOn, m_done, m_before, m_notApplicable, m_reopen, m_note}) {
+    foot->addWidget(one);
+  }
+  auto* column = new QVBoxLayout(inside);
+  for (QWidget* widget : {static_cast<QWidget*>(m_title), static_cast<QWidget*>(m_place),
+                          static_cast<QWidget*>(m_caution), static_cast<QWidget*>(m_text),
+                          static_cast<QWidget*>(m_alone), static_cast<QWidget*>(m_lock)}) {
+    column->addWidget(widget);
+  }
+  for (StepSection* section : m_sections) column->addWidget(section);
+  column->addWidget(m_notes);
+  column->addLayout(foot);
+  column->addWidget(m_reason);
+  column->addStretch(1);
+}
+
+void StepPanel::wire() {
+  for (StepSection* section : m_sections) {
+    connect(section, &StepSection::goWanted, this, &StepPanel::goWanted);
+  }
+  connect(m_done, &QPushButton::clicked, this, [this] { mark(model::StepAction::Done); });
+  connect(m_before, &QPushButton::clicked, this,
+          [this] { mark(model::StepAction::DoneBeforeRecording); });
+  connect(m_reopen, &QPushButton::clicked, this, [this] { mark(model::StepAction::Reopened); });
+  connect(m_goOn, &QPushButton::clicked, this, [this] {
+    if (m_next) emit stepWanted(*m_next);
+  });
+  connect(m_against, &QPushButton::clicked, this, &StepPanel::goAgainst);
+  connect(m_notApplicable, &QPushButton::clicked, this, [this] {
+    m_reason->ask(tr("Why does the step not apply?"), tr("stands on the sheet"),
+                  [this](const std::string& reason) {
+                    workshop::DoStep step{model::StepAction::NotApplicable, reason};
+                    return m_session.perform(step, here()).has_value();
+                  });
+  });
+  connect(m_note, &QPushButton::clicked, this, [this] {
+    m_reason->ask(tr("What is worth noting here?"), {}, [this](const std::string& note) {
+      return m_session.perform(workshop::AddNote{note}, here()).has_value();
+    });
+  });
+}
+
+Where StepPanel::here() const {
+  return whereOf(*m_context.job, m_context.step);
+}
+
+bool StepPanel::plain() const {
+  const procedures::Step& step = m_context.definition();
+  return !step.hold && step.id != "choose_support";
+}
+
+void StepPanel::present(const StepContext& context, const workshop::StepLine& line,
+                        std::optional<std::size_t> next) {
+  const bool other =
+      !m_context.job || m_context.step != context.step || m_context.job->job != context.job->job;
+  m_context = context;
+  m_next = next;
+  showHead();
+  showLock(line);
+  for (StepSection* section : m_sections) {
+    const bool suits = section->suits(context);
+    if (suits) section->present(context);
+    section->setVisible(suits);
+  }
+  m_notes->present(context);
+  showFoot(line);
+  if (other) {
+    m_reason->close();
+    ensureVisible(0, 0);
+  }
+}
+
+void StepPanel::showHead() {
+  const workshop::StepView& view = m_context.view();
+  const workshop::RunView& run = m_context.job->runs[view.run];
+  const procedures::Step& step = m_context.definition();
+  const QString title = QString::fromStdString(step.title);
+  m_title->setText(view.side ? tr("%1, %2").arg(title, phrasing::sideName(*view.side, {})) : title);
+  QStringList place{QString::fromStdString(run.procedure->title)};
+  if (run.fact.round > 1) place += tr("round %1").arg(run.fact.round);
+  if (step.minutes > 0) place += tr("about %1").arg(report::minutesText(step.minutes));
+  if (step.needsTwo) place += tr("needs two");
+  m_place->setText(place.join(QStringLiteral(" · ")));
+  m_caution->say(QString::fromStdString(step.caution));
+  m_text->say(QString::fromStdString(step.text));
+  m_alone->say(step.onePerson.empty()
+                   ? QString()
+                   : tr("Alone: %1").arg(QString::fromStdString(step.onePerson)));
+}
+
+void StepPanel::showLock(const workshop::StepLine& line) {
+  while (QLayoutItem* item = m_lockWays->takeAt(0)) {
+    item->widget()->hide();
+    item->widget()->deleteLater();
+    delete item;
+  }
+  const bool waits = line.status == workshop::StepStatus::Waits;
+  m_lock->setVisible(waits);
+  if (!waits) return;
+  QStringList reasons;
+  bool onlyOrder = true;
+  for (const workshop::Refusal& refusal : line.against) {
+    reasons += reasonText(refusal);
+    onlyOrder = onlyOrder && refusal.key == "needs";
+    const auto step = workshop::stepNamed(*m_context.job, refusal.step);
+    if (!step || *step == m_context.step || m_lockWays->count() >= 4) continue;
+    auto* way = button(
+        "goFirst",
+        tr("Go there: %1").arg(QString::fromStdString(m_context.job->steps[*step].step->title)),
+        m_lock);
+    way->setObjectName(QStringLiteral("goFirst_%1").arg(m_lockWays->count()));
+    connect(way, &QPushButton::clicked, this, [this, step] { emit stepWanted(*step); });
+    m_lockWays->addWidget(way);
+    way->show();
+  }
+  m_lockText->setText(tr("This comes first: %1.").arg(reasons.join(QStringLiteral("; "))));
+  m_against->setVisible(onlyOrder);
+}
+
+void StepPanel::showFoot(const workshop::StepLine& line) {
+  using workshop::StepStatus;
+  const bool open = line.status == StepStatus::Ready || line.status == StepStatus::Running;
+  const bool editable = !m_context.job->closed && !m_session.viewOnly();
+  const bool lacks = !workshop::lacking(*m_context.job, m_context.step).empty();
+  m_done->setVisible(open && plain() && !lacks);
+  m_done->setEnabled(editable);
+  m_before->setVisible(open && plain() && editable);
+  m_notApplicable->setVisible(open && plain() && editable);
+  m_reopen->setVisible(!open && line.status != StepStatus::Waits && plain() && editable);
+  m_note->setVisible(editable);
+  const bool goesOn = !open && m_next.has_value();
+  m_goOn->setVisible(goesOn);
+  if (!goesOn) return;
+  const workshop::StepView& next = m_context.job->steps[*m_next];
+  QString name = QString::fromStdString(next.step->title);
+  if (next.side) name = tr("%1, %2").arg(name, phrasing::sideName(*next.side, {}));
+  m_goOn->setText(tr("Go on: %1").arg(name));
+  m_goOn->setAccessibleName(m_goOn->text());
+}
+
+void StepPanel::takeKeyboard() {
+  for (StepSection* section : m_sections) {
+    QWidget* field = section->isVisibleTo(this) ? section->firstField() : nullptr;
+    if (field != nullptr && field->isEnabled() && !m_context.view().done()) {
+      field->setFocus();
+      return;
+    }
+  }
+  for (QPushButton* one : {m_goOn, m_done, m_note}) {
+    if (!one->isVisibleTo(this) || !one->isEnabled()) continue;
+    one->setFocus();
+    return;
+  }
+}
+
+void StepPanel::mark(model::StepAction action) {
+  workshop::DoStep step;
+  if (action != model::StepAction::Done) step.action = action;
+  (void)m_session.perform(step, here());
+}
+
+void StepPanel::goAgainst() {
+  m_reason->ask(tr("Why out of order?"), tr("stands on the sheet"), [this](const std::string& why) {
+    return m_session.perform(workshop::OverrideRule{"order", why}, here()).has_value();
+  });
+}
+
+void StepPanel::dragEnterEvent(QDragEnterEvent* event) {
+  if (!picturesIn(event->mimeData()).isEmpty() && m_context.job) event->acceptProposedAction();
+}
+
+void StepPanel::dropEvent(QDropEvent* event) {
+  const QStringList files = picturesIn(event->mimeData());
+  if (files.isEmpty() || !m_context.job) return;
+  event->acceptProposedAction();
+  for (const QString& file : files) {
+    workshop::AddPhoto photo;
+    photo.file = file.toStdString();
+    if (!m_session.perform(photo, here())) return;
+  }
+}
+
+}  // namespace sw::ui

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/work/step_section.h"
+
+#include <QLineEdit>
+#include <QTimer>
+
+namespace sw::ui {
+
+namespace {
+
+constexpr int kDraftDelay = 400;  // ms after the last key
+
+}  // namespace
+
+StepSection::StepSection(ShopSession& session, const char* name, QWidget* parent)
+    : QWidget(parent), m_session(session) {
+  setObjectName(QString::fromLatin1(name));
+}
+
+void StepSection::present(const StepContext& context) {
+  const auto placeOf = [](const StepContext& one) {
+    return one.job ? one.job->stepName(one.step) +
+                         std::to_string(one.job->runs[one.view().run].id.value) + "/" +
+                         std::to_string(one.job->job.value)
+                   : std::string();
+  };
+  const bool same = placeOf(m_context) == placeOf(context);
+  m_context = context;
+  if (!same) {
+    for (const Guarded& guarded : m_guarded) {
+      const QSignalBlocker quiet(guarded.field);
+      guarded.field->setText(session().draft(draftPlace(*guarded.field)));
+    }
+  }
+  lockFields();
+  fill(same ? Showing::SameStep : Showing::OtherStep);
+}
+
+bool StepSection::send(workshop::Action action) {
+  return session().perform(std::move(action), whereOf(*m_context.job, m_context.step)).has_value();
+}
+
+Result<workshop::Rehearsal> StepSection::rehearse(workshop::Action action) const {
+  return session().rehearse(std::move(action), whereOf(*m_context.job, m_context.step));
+}
+
+void StepSection::guard(QLineEdit* field, const QString& placeholder) {
+  m_guarded.push_back({field, placeholder});
+  auto* wait = new QTimer(field);
+  wait->setSingleShot(true);
+  wait->setInterval(kDraftDelay);
+  connect(field, &QLineEdit::textEdited, wait, qOverload<>(&QTimer::start));
+  connect(wait, &QTimer::timeout, this, [this, field] {
+    if (m_context.job) session().keepDraft(draftPlace(*field), field->text());
+  });
+  // What was accepted or taken away is no draft any more.
+  connect(field, &QLineEdit::textChanged, this, [this, field, wait](const QString& text) {
+    if (!text.isEmpty() || !m_context.job) return;
+    wait->stop();
+    session().keepDraft(draftPlace(*field), {});
+  });
+}
+
+QString StepSection::draftPlace(const QLineEdit& field) const {
+  const workshop::StepView& view = m_context.view();
+  return QStringLiteral("job/%1/run/%2/step/%3/%4/%5")
+      .arg(m_context.job->job.value)
+      .arg(m_context.job->runs[view.run].id.value)
+      .arg(QString::fromStdString(view.step->id),
+           view.side ? QString::fromLatin1(wordOf(*view.side)) : QStringLiteral("once"),
+           field.objectName());
+}
+
+void StepSection::lockFields() {
+  for (const Guarded& guarded : m_guarded) {
+    guarded.field->setEnabled(!m_context.locked());
+    guarded.field->setPlaceholderText(m_context.locked() ? m_context.lockedWhy
+                                                         : guarded.placeholder);
+  }
+}
+
+std::optional<std::string> typedIn(const QLineEdit& field) {
+  const QString text = field.text().trimmed();
+  if (text.isEmpty()) return std::nullopt;
+  return text.toStdString();
+}
+
+QLineEdit* namedField(const char* name, const QString& accessible, QWidget* parent) {
+  auto* field = new QLineEdit(parent);
+  field->setObjectName(QString::fromLatin1(name));
+  field->setAccessibleName(accessible);
+  return field;
+}
+
+}  // namespace sw::ui
