@@ -54,8 +54,8 @@ MainWindow::MainWindow(ShopSession& session, QWidget* parent)
   column->setSpacing(0);
   column->addWidget(m_bar);
   column->addWidget(m_jobBar);
-  column->addWidget(m_messages);
   column->addWidget(m_stack, 1);
+  column->addWidget(m_messages);  // below: nothing above it moves when it comes and goes
   setCentralWidget(middle);
   m_saved->setObjectName(QStringLiteral("savedAt"));
   m_saved->setText(session.viewOnly() ? tr("Open for reading only.")

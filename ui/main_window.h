@@ -37,7 +37,7 @@ class MainWindow : public QMainWindow {
     return static_cast<P&>(page(id));
   }
 
-  /// Something worth knowing, above the page.
+  /// Something worth knowing, below the page.
   void say(const QString& sentence);
   [[nodiscard]] QString message() const;
 

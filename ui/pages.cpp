@@ -48,7 +48,7 @@ Page* makePage(PageId id, ShopSession& session, QWidget* parent) {
   }
 }
 
-Result<void> showPage(MainWindow& window, std::string_view name, std::optional<model::JobId> job) {
+Result<void> showPage(MainWindow& window, std::string_view name, Goal goal) {
   const auto id = fromWord<PageId>(name);
   const auto known = [&](const PageRow& row) { return id == row.id; };
   const auto* row = std::find_if(kPages.begin(), kPages.end(), known);
@@ -60,10 +60,12 @@ Result<void> showPage(MainWindow& window, std::string_view name, std::optional<m
     return fail(ErrorCode::NotFound, "ui.no_page", "--page",
                 {{"text", std::string(name)}, {"choices", names}});
   }
-  if (row->scope == PageScope::Job && !job) {
+  if (row->scope == PageScope::Job && !goal.job) {
     return fail(ErrorCode::Missing, "ui.page_needs_job", "--job");
   }
-  window.go({*id, row->scope == PageScope::Job ? job : std::nullopt, {}, {}, {}});
+  goal.page = *id;
+  if (row->scope == PageScope::Book) goal.job.reset();
+  window.go(goal);
   return {};
 }
 

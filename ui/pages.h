@@ -33,8 +33,8 @@ struct PageRow {
 [[nodiscard]] Page* makePage(PageId id, ShopSession& session, QWidget* parent);
 
 /// Goes to a page. Errors: NotFound "ui.no_page"; Missing "ui.page_needs_job".
-[[nodiscard]] Result<void> showPage(MainWindow& window, std::string_view name,
-                                    std::optional<model::JobId> job);
+/// Of `goal`, page and scope are filled in.
+[[nodiscard]] Result<void> showPage(MainWindow& window, std::string_view name, Goal goal);
 
 /// The window as it is, `size` logical pixels large, each of them `scale` pixels wide.
 [[nodiscard]] QImage pictureOf(MainWindow& window, const QSize& size, double scale);

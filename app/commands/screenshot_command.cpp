@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QApplication>
+#include <QTemporaryDir>
 #include <array>
 #include <charconv>
 #include <ostream>
@@ -7,6 +8,7 @@
 #include "cli/open_book.h"
 #include "cli/resources.h"
 #include "commands/commands.h"
+#include "store/backup.h"
 #include "ui/common/theme.h"
 #include "ui/main_window.h"
 #include "ui/pages.h"
@@ -22,6 +24,9 @@ constexpr std::array kOptions{
     OptionSpec{"book", "PATH", "the book"},
     OptionSpec{"page", "NAME", "which page; --list names them"},
     OptionSpec{"job", "N", "the job, for pages of a job"},
+    OptionSpec{"step", "NAME", "procedure/step, for the work page"},
+    OptionSpec{"side", "WORD", "left or right, for a step of a side"},
+    OptionSpec{"by", "INITIALS", "who is at work"},
     OptionSpec{"out", "F.png", "where the picture goes"},
     OptionSpec{"size", "WxH", "logical pixels (1280x800)"},
     OptionSpec{"scale", "1|2", "pixels a logical pixel (1)"},
@@ -72,7 +77,7 @@ struct Wish {
   double scale = 1;
   ui::Theme theme;
   std::string page, out;
-  std::optional<model::JobId> job;
+  ui::Goal goal;
 };
 
 Result<Wish> readWish(const CommandContext& context) {
@@ -97,8 +102,11 @@ Result<Wish> readWish(const CommandContext& context) {
   if (context.arguments.has("job")) {
     const auto job = context.requiredNumber("job");
     if (!job) return failAs(job);
-    wish.job = model::JobId{*job};
+    wish.goal.job = model::JobId{*job};
   }
+  wish.goal.step = context.arguments.value("step").value_or("");
+  if (const auto side = context.arguments.value("side"))
+    wish.goal.side = fromWord<model::Side>(*side);
   return wish;
 }
 
@@ -115,12 +123,20 @@ int run(CommandContext& context) {
   if (!wish) return context.fail(wish.error());
   const auto resources = resourceFolder();
   if (!resources) return context.fail(resources.error());
-  const auto session = ui::ShopSession::open(bookPath(context), store::OpenMode::ViewOnly,
+  // A checked copy that is thrown away: the pages are shown as they are while work goes on.
+  const QTemporaryDir folder;
+  if (!folder.isValid()) {
+    return context.fail({ErrorCode::CannotWrite, "store.no_folder", "--out", {}});
+  }
+  const auto copy = store::backup(bookPath(context), folder.path().toStdString(), context.clock);
+  if (!copy) return context.fail(copy.error());
+  const auto session = ui::ShopSession::open(copy->path, store::OpenMode::ReadWrite,
                                              resources->string(), context.clock);
   if (!session) return context.fail(session.error());
+  if (const auto by = context.arguments.value("by")) (*session)->setPerson(*by);
   ui::applyTheme(wish->theme);
   ui::MainWindow window(**session);
-  const auto shown = ui::showPage(window, wish->page, wish->job);
+  const auto shown = ui::showPage(window, wish->page, wish->goal);
   if (!shown) return context.fail(shown.error());
   const QImage image = ui::pictureOf(window, wish->size, wish->scale);
   if (!image.save(QString::fromStdString(wish->out), "PNG")) {
@@ -137,7 +153,7 @@ Command screenshotCommand() {
   return {.name = "screenshot",
           .summary = "a picture of a page of the window",
           .usage =
-              "screenshot --book B --page NAME --out F.png [--size WxH] [--scale 2] "
+              "screenshot --book B --page NAME --out F.png [--size WxH] [--scale 2] [--step S] "
               "[--theme dark] | screenshot --list",
           .details = "",
           .options = kOptions,

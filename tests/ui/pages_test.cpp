@@ -14,6 +14,12 @@
 namespace sw::ui {
 namespace {
 
+Goal aboutJob(std::int64_t number) {
+  Goal goal;
+  goal.job = model::JobId{number};
+  return goal;
+}
+
 class Pages : public WindowTest {
  protected:
   void SetUp() override { makeDemoBook(); }
@@ -25,7 +31,7 @@ class Pages : public WindowTest {
     openWindow();
     for (const PageRow& page : pages()) {
       SCOPED_TRACE(wordOf(page.id));
-      ASSERT_TRUE(showPage(*window, wordOf(page.id), model::JobId{1}));
+      ASSERT_TRUE(showPage(*window, wordOf(page.id), aboutJob(1)));
       for (int round = 0; round < 3; ++round) QCoreApplication::processEvents();
       for (QWidget* widget : window->findChildren<QWidget*>()) {
         if (widget->isVisible()) visit(*widget);
@@ -90,7 +96,7 @@ TEST_F(Pages, TheTabKeyGoesTheWayOneReads) {
   openWindow();
   for (const PageRow& page : pages()) {
     SCOPED_TRACE(wordOf(page.id));
-    ASSERT_TRUE(showPage(*window, wordOf(page.id), model::JobId{1}));
+    ASSERT_TRUE(showPage(*window, wordOf(page.id), aboutJob(1)));
     for (int round = 0; round < 3; ++round) QCoreApplication::processEvents();
     QRect before;
     QString nameBefore;
@@ -114,15 +120,15 @@ TEST_F(Pages, TheTabKeyGoesTheWayOneReads) {
 
 TEST_F(Pages, APageThatIsNotThereIsNamed) {
   openWindow();
-  const auto shown = showPage(*window, "nowhere", std::nullopt);
+  const auto shown = showPage(*window, "nowhere", {});
   ASSERT_FALSE(shown);
   EXPECT_EQ(shown.error().key, "ui.no_page");
-  EXPECT_FALSE(showPage(*window, "sheet", std::nullopt));
+  EXPECT_FALSE(showPage(*window, "sheet", {}));
 }
 
 TEST_F(Pages, APictureIsScaled) {
   openWindow();
-  ASSERT_TRUE(showPage(*window, "start", std::nullopt));
+  ASSERT_TRUE(showPage(*window, "start", {}));
   EXPECT_EQ(pictureOf(*window, {800, 600}, 2.0).size(), QSize(1600, 1200));
 }
 

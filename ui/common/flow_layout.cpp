@@ -47,7 +47,8 @@ QSize FlowLayout::sizeHint() const {
     size = {size.width() + hint.width() + (size.width() > 0 ? gap() : 0),
             qMax(size.height(), hint.height())};
   }
-  return size;
+  const QMargins margins = contentsMargins();
+  return size + QSize(margins.left() + margins.right(), margins.top() + margins.bottom());
 }
 
 QSize FlowLayout::minimumSize() const {
@@ -55,7 +56,8 @@ QSize FlowLayout::minimumSize() const {
   for (const QLayoutItem* item : m_items) {
     if (!item->isEmpty()) size = size.expandedTo(item->minimumSize());
   }
-  return size;
+  const QMargins margins = contentsMargins();
+  return size + QSize(margins.left() + margins.right(), margins.top() + margins.bottom());
 }
 
 void FlowLayout::setGeometry(const QRect& rect) {
@@ -67,7 +69,9 @@ int FlowLayout::gap() const {
   return spacing() >= 0 ? spacing() : sizesOf(currentTheme().mode).gap;
 }
 
-int FlowLayout::arrange(const QRect& rect, Act act) const {
+int FlowLayout::arrange(const QRect& outer, Act act) const {
+  const QMargins margins = contentsMargins();
+  const QRect rect = outer.marginsRemoved(margins);
   int x = rect.x();
   int y = rect.y();
   int line = 0;
@@ -83,7 +87,7 @@ int FlowLayout::arrange(const QRect& rect, Act act) const {
     x += hint.width() + gap();
     line = qMax(line, hint.height());
   }
-  return y + line - rect.y();
+  return y + line - rect.y() + margins.top() + margins.bottom();
 }
 
 }  // namespace sw::ui

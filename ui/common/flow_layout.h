@@ -29,7 +29,7 @@ class FlowLayout final : public QLayout {
  private:
   /// The height the items take; `place` also moves them there.
   enum class Act { Measure, Place };
-  int arrange(const QRect& rect, Act act) const;
+  int arrange(const QRect& outer, Act act) const;
   [[nodiscard]] int gap() const;
 
   QList<QLayoutItem*> m_items;

@@ -20,7 +20,7 @@ class Page : public QWidget {
 
  signals:
   void goWanted(const sw::ui::Goal& goal);
-  /// Worth knowing, said above the page.
+  /// Worth knowing, said below the page.
   void said(const QString& sentence);
   /// Something could not be done, and why.
   void failed(const QString& sentence);

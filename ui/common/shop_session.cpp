@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/common/shop_session.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "phrasing/error_sentence.h"
@@ -17,6 +18,15 @@ const std::string kLastJob = "window.last_job";
 /// "14:03:07", on the wall clock of the shop.
 QString timeOfDay(const Timestamp& time) {
   return QString::fromStdString(toIso(time)).mid(11, 8);
+}
+
+/// The panel shows readings and their verdict while they are typed: saying it again would only hide
+/// what is new.
+bool shownAnyway(const workshop::Event& event) {
+  const auto field = std::find(event.values.begin(), event.values.end(),
+                               std::pair<std::string, std::string>("field", "readings"));
+  return event.key == "readings_taken" || event.key == "verdict" ||
+         (event.key == "read_as" && field != event.values.end());
 }
 
 }  // namespace
@@ -92,9 +102,11 @@ Result<workshop::Outcome> ShopSession::perform(workshop::Action action, const Wh
   if (outcome->job && !outcome->entries.empty()) {
     m_actions[outcome->job->value].push_back({outcome->entries.front(), outcome->entries.back()});
   }
+  QStringList sentences;
   for (const workshop::Event& event : outcome->events) {
-    emit told(phrasing::eventSentence(event.key, event.values));
+    if (!shownAnyway(event)) sentences += phrasing::eventSentence(event.key, event.values);
   }
+  if (!sentences.isEmpty()) emit told(sentences.join(QLatin1Char('\n')));
   emit saved(timeOfDay(m_workshop->clock().now()));
   emit changed();
   return outcome;

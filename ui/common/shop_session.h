@@ -56,8 +56,8 @@ class ShopSession : public QObject {
   [[nodiscard]] Result<workshop::Rehearsal> rehearse(workshop::Action action,
                                                      const Where& where = {}) const;
 
-  /// Judges and commits; the outcome is told by the signals below, in this order: told for each
-  /// event, saved, changed; or refused alone.
+  /// Judges and commits; the outcome is told by the signals below, in this order: told once
+  /// for what is worth saying, saved, changed; or refused alone.
   Result<workshop::Outcome> perform(workshop::Action action, const Where& where = {});
 
   /// What undo would take back in this job, in words: "reading: 18.5 N"; empty = nothing.

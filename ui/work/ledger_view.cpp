@@ -2,7 +2,6 @@
 #include "ui/work/ledger_view.h"
 
 #include <QFileDialog>
-#include <QListView>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -113,7 +112,7 @@ LedgerPanel::LedgerPanel(ShopSession& session, QWidget* parent)
       m_empty(
           new TextLabel(tr("Nothing came off and nothing was put on yet. Steps fill this list."),
                         TextRole::Quiet, this)),
-      m_list(new QListView(this)),
+      m_list(new RowList("ledgerList", tr("What came off and what was put on"), this)),
       m_moves(new QWidget(this)),
       m_moveButtons(new FlowLayout(m_moves)),
       m_add(new QPushButton(tr("Also removed …"), this)),
@@ -124,12 +123,7 @@ LedgerPanel::LedgerPanel(ShopSession& session, QWidget* parent)
     return QFileDialog::getOpenFileName(this, tr("Photo"), {},
                                         tr("Pictures (*.png *.jpg *.jpeg *.bmp *.webp)"));
   };
-  m_list->setObjectName(QStringLiteral("ledgerList"));
-  m_list->setAccessibleName(tr("What came off and what was put on"));
   m_list->setModel(&m_model);
-  m_list->setItemDelegate(new RowDelegate(m_list));
-  m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  m_list->setResizeMode(QListView::Adjust);
   m_add->setObjectName(QStringLiteral("alsoRemoved"));
   m_photo->setObjectName(QStringLiteral("ledgerPhoto"));
   layOut();
@@ -151,6 +145,7 @@ void LedgerPanel::layOut() {
   column->addWidget(m_moves);
   column->addLayout(buttons);
   column->addWidget(m_reason);
+  column->addStretch(0);
 }
 
 void LedgerPanel::present(SharedJob job, std::optional<std::size_t> step) {

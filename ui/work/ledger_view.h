@@ -7,13 +7,13 @@
 #include "ui/common/shop_session.h"
 #include "ui/work/step_section.h"
 
-class QListView;
 class QPushButton;
 
 namespace sw::ui {
 
 class FlowLayout;
 class ReasonRow;
+class RowList;
 class TextLabel;
 
 /// Rows of the ledger: what is off, hand-tight or put on first, what is back again below.
@@ -61,7 +61,7 @@ class LedgerPanel final : public QWidget {
   LedgerModel m_model;
   TextLabel* m_title;
   TextLabel* m_empty;
-  QListView* m_list;
+  RowList* m_list;
   QWidget* m_moves;
   FlowLayout* m_moveButtons;
   QPushButton* m_add;

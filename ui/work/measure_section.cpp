@@ -10,6 +10,7 @@
 #include <algorithm>
 
 #include "phrasing/error_sentence.h"
+#include "phrasing/event_sentence.h"
 #include "phrasing/names.h"
 #include "phrasing/verdict_phrase.h"
 #include "report/quantity_text.h"
@@ -34,6 +35,17 @@ QPushButton* button(const char* name, const QString& text, QWidget* parent) {
 const workshop::SeriesView* seriesAt(const workshop::JobState& job, std::size_t step) {
   const workshop::SeriesView* series = job.newestSeries(step);
   return series != nullptr && series->usedCount() > 0 ? series : nullptr;
+}
+
+/// How the typed text is read, before it is recorded.
+QString readAs(const workshop::Outcome& outcome) {
+  QStringList lines;
+  for (const workshop::Event& event : outcome.events) {
+    if (event.key == "read_as" || event.key == "state_differs") {
+      lines += phrasing::eventSentence(event.key, event.values);
+    }
+  }
+  return lines.join(QLatin1Char('\n'));
 }
 
 }  // namespace
@@ -264,6 +276,7 @@ void MeasureSection::judge() {
     showRecorded();
     return;
   }
+  m_problem->say(readAs(tried->outcome));
   const workshop::SeriesView* series = seriesAt(*tried->job, context().step);
   if (series == nullptr) return showRecorded();
   const auto basis = workshop::basisOf(series->fact, *context().shop);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/work/row_delegate.h"
 
-#include <QListView>
 #include <QPainter>
 
 #include "ui/common/marks.h"
@@ -63,6 +62,23 @@ int widthOf(const QStyleOptionViewItem& option) {
 QSize RowDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
   const int width = widthOf(option);
   return {width, partsOf(option, index, width).height};
+}
+
+RowList::RowList(const char* name, const QString& accessible, QWidget* parent) : QListView(parent) {
+  setObjectName(QString::fromLatin1(name));
+  setAccessibleName(accessible);
+  setItemDelegate(new RowDelegate(this));
+  setUniformItemSizes(false);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  // Always there: a bar that comes and goes would change the width the rows wrap to.
+  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+  setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  setResizeMode(QListView::Adjust);
+}
+
+void RowList::resizeEvent(QResizeEvent* event) {
+  QListView::resizeEvent(event);
+  scheduleDelayedItemsLayout();
 }
 
 void RowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QListView>
 #include <QStyledItemDelegate>
 
 namespace sw::ui {
@@ -18,6 +19,17 @@ class RowDelegate final : public QStyledItemDelegate {
              const QModelIndex& index) const override;
   [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
                                const QModelIndex& index) const override;
+};
+
+/// A list of such rows; they wrap anew when the list gets another width.
+class RowList : public QListView {
+  Q_OBJECT
+
+ public:
+  RowList(const char* name, const QString& accessible, QWidget* parent);
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
 };
 
 }  // namespace sw::ui

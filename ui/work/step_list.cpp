@@ -4,7 +4,6 @@
 #include <QCoreApplication>
 
 #include "phrasing/names.h"
-#include "ui/work/row_delegate.h"
 
 namespace sw::ui {
 
@@ -128,16 +127,8 @@ Qt::ItemFlags StepListModel::flags(const QModelIndex& index) const {
   return stepAt(index) ? Qt::ItemIsEnabled | Qt::ItemIsSelectable : Qt::NoItemFlags;
 }
 
-StepList::StepList(QWidget* parent) : QListView(parent) {
-  setObjectName(QStringLiteral("stepList"));
-  setAccessibleName(tr("Steps of the job"));
+StepList::StepList(QWidget* parent) : RowList("stepList", tr("Steps of the job"), parent) {
   setModel(&m_model);
-  setItemDelegate(new RowDelegate(this));
-  setWordWrap(true);
-  setUniformItemSizes(false);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-  setResizeMode(QListView::Adjust);
 }
 
 void StepList::present(SharedJob job, const std::vector<workshop::StepLine>& lines,
@@ -156,14 +147,9 @@ void StepList::mark(std::size_t step) {
 }
 
 void StepList::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
-  QListView::currentChanged(current, previous);
+  RowList::currentChanged(current, previous);
   if (m_quiet) return;
   if (const auto step = m_model.stepAt(current)) emit chosen(*step);
-}
-
-void StepList::resizeEvent(QResizeEvent* event) {
-  QListView::resizeEvent(event);
-  scheduleDelayedItemsLayout();  // titles wrap anew
 }
 
 }  // namespace sw::ui

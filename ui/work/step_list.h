@@ -2,12 +2,12 @@
 #pragma once
 
 #include <QAbstractListModel>
-#include <QListView>
 #include <memory>
 #include <optional>
 #include <vector>
 
 #include "ui/common/marks.h"
+#include "ui/work/row_delegate.h"
 #include "workshop/step_status.h"
 
 namespace sw::ui {
@@ -42,7 +42,7 @@ class StepListModel final : public QAbstractListModel {
 };
 
 /// The list; tells which step was chosen by key or mouse.
-class StepList final : public QListView {
+class StepList final : public RowList {
   Q_OBJECT
 
  public:
@@ -56,7 +56,6 @@ class StepList final : public QListView {
 
  protected:
   void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
-  void resizeEvent(QResizeEvent* event) override;
 
  private:
   StepListModel m_model;
