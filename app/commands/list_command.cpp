@@ -8,6 +8,7 @@
 #include "commands/commands.h"
 #include "procedures/library.h"
 #include "report/book_lists.h"
+#include "report/spec_list.h"
 #include "workshop/workshop.h"
 
 namespace sw::app {
@@ -16,6 +17,8 @@ namespace {
 
 constexpr std::array kOptions{
     OptionSpec{"book", "PATH", "the book"},
+    OptionSpec{"registration", "R", "specs: the vehicle"},
+    OptionSpec{"plan", "ID", "specs: only what this plan needs"},
     OptionSpec{"json", "", "as JSON instead of a table"},
 };
 
@@ -36,12 +39,34 @@ int write(CommandContext& context, const Result<std::vector<Row>>& rows) {
   return write(context, *rows);
 }
 
+Result<std::vector<report::SpecRow>> specsOf(const CommandContext& context,
+                                             const workshop::Workshop& workshop,
+                                             const procedures::Library& library) {
+  const auto registration = context.required("registration");
+  if (!registration) return failAs(registration);
+  const auto shop = workshop.shop();
+  if (!shop) return failAs(shop);
+  const auto* vehicle = (*shop)->vehicleByRegistration(*registration);
+  if (vehicle == nullptr) {
+    return fail(ErrorCode::NotFound, "workshop.no_vehicle", "--registration",
+                {{"text", *registration}});
+  }
+  const auto id = vehicle->fact.vehicle;
+  const auto plan = context.arguments.value("plan");
+  const auto needs = plan ? workshop::specNeedsOf(library, *plan, **shop, id)
+                          : workshop::specNeedsOf(library, **shop, id);
+  if (!needs) return tl::make_unexpected(needs.error().about("--plan"));
+  return report::specRows(*needs, **shop, id);
+}
+
 int run(CommandContext& context) {
   const auto& words = context.arguments.positional();
   const std::string what = words.empty() ? std::string{} : words.front();
-  if (what != "vehicles" && what != "jobs" && what != "due") {
-    return context.fail(
-        {ErrorCode::InvalidInput, "cli.one_of_these", {}, {{"choices", "vehicles, jobs, due"}}});
+  if (what != "vehicles" && what != "jobs" && what != "due" && what != "specs") {
+    return context.fail({ErrorCode::InvalidInput,
+                         "cli.one_of_these",
+                         {},
+                         {{"choices", "vehicles, jobs, due, specs"}}});
   }
   const auto book = openBook(context, store::OpenMode::ViewOnly);
   if (!book) return context.fail(book.error());
@@ -50,6 +75,7 @@ int run(CommandContext& context) {
   const auto library = procedures::Library::load(resources->string());
   const workshop::Workshop workshop(**book, library, context.clock, nullptr);
   if (what == "jobs") return write(context, report::jobRowsOf(workshop, report::WhichJobs::All));
+  if (what == "specs") return write(context, specsOf(context, workshop, library));
   if (what == "due") return write(context, report::dueRowsOf(workshop));
   return write(context, report::vehicleRowsOf(workshop));
 }
@@ -57,18 +83,20 @@ int run(CommandContext& context) {
 }  // namespace
 
 Command listCommand() {
-  return {.name = "list",
-          .summary = "list the vehicles, the jobs, or the rechecks due",
-          .usage = "list vehicles|jobs|due --book B [--json]",
-          .details =
-              "An open job says where it goes on, what was hand-tight, and which hold is asked "
-              "again. A "
-              "recheck is overdue from the day after "
-              "its date.\n",
-          .options = kOptions,
-          .mostPositional = 1,
-          .needsGui = NeedsGui::No,
-          .run = run};
+  return {
+      .name = "list",
+      .summary = "list the vehicles, the jobs, the rechecks due, or a vehicle's spec sheet",
+      .usage = "list vehicles|jobs|due|specs --book B [--registration R [--plan ID]] [--json]",
+      .details =
+          "An open job says where it goes on, what was hand-tight, and which hold is asked "
+          "again. A "
+          "recheck is overdue from the day after "
+          "its date. specs shows what the procedures need to know of a vehicle, and what of it is "
+          "on file.\n",
+      .options = kOptions,
+      .mostPositional = 1,
+      .needsGui = NeedsGui::No,
+      .run = run};
 }
 
 }  // namespace sw::app

@@ -5,6 +5,7 @@
 #include "mechanics/stand_load.h"
 #include "units/format.h"
 #include "workshop/rules.h"
+#include "workshop/spec_needs.h"
 
 namespace sw::workshop {
 
@@ -64,7 +65,7 @@ Result<Judged> judgeLift(Context& context, const TypedQuantity& rating) {
 
 /// The torque read off the wrench must be the sheet's figure.
 Result<Judged> judgeWheelNuts(Context& context, const TypedQuantity& torque) {
-  const auto* spec = context.shop().spec(context.job().opened.vehicle, "wheel_nuts");
+  const auto* spec = context.shop().spec(context.job().opened.vehicle, kWheelNutsKey);
   if (spec == nullptr || !spec->fact.value) {
     return fail(ErrorCode::Missing, "workshop.torque_not_on_file", "wheel_nuts",
                 {{"key", "wheel_nuts"}, {"name", "wheel nuts"}});

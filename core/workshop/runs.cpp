@@ -8,6 +8,7 @@
 #include "mechanics/shim_packs.h"
 #include "units/format.h"
 #include "workshop/rules.h"
+#include "workshop/spec_needs.h"
 
 namespace sw::workshop {
 
@@ -65,9 +66,9 @@ Result<mechanics::ShimStock> stockOf(const JobState& job, const ShopState& shop)
   mechanics::ShimStock stock;
   stock.maxCount = kMaxShimsUnlessSaid;
   const auto vehicle = job.opened.vehicle;
-  const auto* sizes = shop.spec(vehicle, "shims.sizes");
-  const auto* maxPack = shop.spec(vehicle, "shims.max_pack");
-  const auto* maxCount = shop.spec(vehicle, "shims.max_count");
+  const auto* sizes = shop.spec(vehicle, kShimSizesKey);
+  const auto* maxPack = shop.spec(vehicle, kShimMaxPackKey);
+  const auto* maxCount = shop.spec(vehicle, kShimMaxCountKey);
   if (sizes == nullptr || (maxPack == nullptr && maxCount == nullptr)) return stock;
   auto stack = mechanics::parseStack(sizes->fact.text, "shims.sizes");
   if (!stack) return failAs(stack);

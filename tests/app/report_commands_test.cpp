@@ -83,6 +83,20 @@ TEST_F(ReportCommands, ExportAndListsAreJson) {
   }
 }
 
+TEST_F(ReportCommands, ASpecSheetIsListedBesideWhatIsNeeded) {
+  const auto vehicles = run({"list", "vehicles", "--book", book()});
+  const std::string row = vehicles.out.substr(vehicles.out.find('\n') + 1);
+  const std::string plate = row.substr(0, row.find("  "));
+  const auto sheet = run({"list", "specs", "--book", book(), "--registration", plate});
+  ASSERT_EQ(sheet.exitCode, 0) << sheet.err;
+  EXPECT_THAT(sheet.out, HasSubstr("swivel.starting_force"));
+  const auto swap = run({"list", "specs", "--book", book(), "--registration", plate, "--plan",
+                         "wheel-swap-check", "--json"});
+  ASSERT_EQ(swap.exitCode, 0) << swap.err;
+  EXPECT_THAT(swap.out, HasSubstr("\"key\": \"wheel_nuts\""));
+  EXPECT_THAT(swap.out, Not(HasSubstr("swivel.starting_force")));
+}
+
 TEST_F(ReportCommands, FindShowsVehiclesFirst) {
   const auto vehicles = run({"list", "vehicles", "--book", book()});
   ASSERT_EQ(vehicles.exitCode, 0);
@@ -129,6 +143,8 @@ TEST_F(ReportCommands, WhatIsWrongIsNamedAndNothingIsWritten) {
   refusal({"sheet", "--book", file("none.swbook"), "--job", "1", "--out", file("x.pdf")}, 3, "");
   refusal({"sheet", "--book", book(), "--job", "1", "--out", file("no/such/folder/x.pdf")}, 4,
           "--out");
+  refusal({"list", "specs", "--book", book()}, 2, "--registration");
+  refusal({"list", "specs", "--book", book(), "--registration", "none"}, 2, "none");
   refusal({"find", "--book", book()}, 2, "TEXT");
   refusal({"find", "--book", book(), " "}, 2, "TEXT");
   refusal({"find", "--book", book(), "x", "--most", "0"}, 2, "--most");
