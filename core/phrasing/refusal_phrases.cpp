@@ -90,10 +90,17 @@ QString itemAndState(const std::string& what) {
   return shown(what.substr(0, mark + 2)) + QChar(' ') + ledgerStateName(what.substr(mark + 2));
 }
 
+QString notMeasured() {
+  static constexpr Source kText =
+      QT_TRANSLATE_NOOP3("phrasing", "not measured", "a reading that was not taken");
+  return translated(kText);
+}
+
 QString whatText(const Reason& reason) {
   if (reason.key == "hold_open") return holdName(reason.what);
   if (reason.key == "no_pull_since_pack") return sideWordName(reason.what);
   if (reason.key == "ledger") return itemAndState(reason.what);
+  if (reason.key == "not_proved" && reason.what == "not_measured") return notMeasured();
   const auto verdict = reason.key == "not_proved" ? verdictFromWord(reason.what) : std::nullopt;
   return verdict ? nameOf(*verdict) : shown(reason.what);
 }

@@ -2,11 +2,11 @@
 #include "ui/common/choice_row.h"
 
 #include <QButtonGroup>
-#include <QPushButton>
 #include <QVBoxLayout>
 
 #include "ui/common/flow_layout.h"
 #include "ui/common/text_label.h"
+#include "ui/common/word_button.h"
 
 namespace sw::ui {
 
@@ -17,7 +17,7 @@ ChoiceRow::ChoiceRow(const QString& name, const QString& question,
   auto* label = new TextLabel(question, TextRole::Body, this);
   auto* row = new FlowLayout;
   for (const auto& [word, text] : answers) {
-    auto* button = new QPushButton(text, this);
+    auto* button = new WordButton(text, this);
     button->setObjectName(name + QLatin1Char('_') + QString::fromStdString(word));
     button->setAccessibleName(question + QLatin1Char(' ') + text);
     button->setCheckable(true);

@@ -69,25 +69,44 @@ int FlowLayout::gap() const {
   return spacing() >= 0 ? spacing() : sizesOf(currentTheme().mode).gap;
 }
 
+QSize FlowLayout::sizeWithin(const QLayoutItem& item, int width) const {
+  QSize size = item.sizeHint().boundedTo({qMax(width, 1), QWIDGETSIZE_MAX});
+  if (item.hasHeightForWidth()) size.setHeight(item.heightForWidth(size.width()));
+  return size;
+}
+
 int FlowLayout::arrange(const QRect& outer, Act act) const {
   const QMargins margins = contentsMargins();
   const QRect rect = outer.marginsRemoved(margins);
-  int x = rect.x();
   int y = rect.y();
-  int line = 0;
-  for (QLayoutItem* item : m_items) {
-    if (item->isEmpty()) continue;
-    const QSize hint = item->sizeHint().boundedTo({qMax(rect.width(), 1), QWIDGETSIZE_MAX});
-    if (x > rect.x() && x + hint.width() > rect.right() + 1) {
-      x = rect.x();
-      y += line + gap();
-      line = 0;
+  qsizetype first = 0;
+  while (first < m_items.size()) {
+    // The items of one line, then their places in the middle of it.
+    QList<QSize> sizes;
+    int width = 0;
+    int height = 0;
+    qsizetype next = first;
+    for (; next < m_items.size(); ++next) {
+      const bool hidden = m_items[next]->isEmpty();
+      const QSize size = hidden ? QSize(0, 0) : sizeWithin(*m_items[next], rect.width());
+      const int wanted = width + (width > 0 && !hidden ? gap() : 0) + size.width();
+      if (width > 0 && wanted > rect.width()) break;
+      width = hidden ? width : wanted;
+      height = qMax(height, size.height());
+      sizes.append(size);
     }
-    if (act == Act::Place) item->setGeometry({QPoint(x, y), hint});
-    x += hint.width() + gap();
-    line = qMax(line, hint.height());
+    int x = rect.x();
+    for (qsizetype i = first; i < next && act == Act::Place; ++i) {
+      const QSize size = sizes[i - first];
+      if (m_items[i]->isEmpty()) continue;
+      m_items[i]->setGeometry({QPoint(x, y + (height - size.height()) / 2), size});
+      x += size.width() + gap();
+    }
+    if (height > 0) y += height + gap();
+    first = next;
   }
-  return y + line - rect.y() + margins.top() + margins.bottom();
+  const int used = y > rect.y() ? y - gap() - rect.y() : 0;
+  return used + margins.top() + margins.bottom();
 }
 
 }  // namespace sw::ui

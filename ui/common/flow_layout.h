@@ -30,6 +30,7 @@ class FlowLayout final : public QLayout {
   /// The height the items take; `place` also moves them there.
   enum class Act { Measure, Place };
   int arrange(const QRect& outer, Act act) const;
+  [[nodiscard]] QSize sizeWithin(const QLayoutItem& item, int width) const;
   [[nodiscard]] int gap() const;
 
   QList<QLayoutItem*> m_items;

@@ -13,7 +13,7 @@ TextLabel::TextLabel(TextRole role, QWidget* parent) : TextLabel({}, role, paren
 TextLabel::TextLabel(const QString& text, TextRole role, QWidget* parent)
     : QLabel(text, parent), m_role(role) {
   setTextFormat(Qt::PlainText);
-  setWordWrap(role != TextRole::Heading && role != TextRole::Value);
+  setWordWrap(role != TextRole::Heading);
   dress();
 }
 
@@ -38,7 +38,8 @@ void TextLabel::dress() {
   font.setPixelSize(sizes.textPixels);
   if (m_role == TextRole::Heading) font.setPixelSize(sizes.headingPixels);
   if (m_role == TextRole::Title) {
-    font.setPixelSize(theme.mode == Mode::Workshop ? sizes.valuePixels : sizes.headingPixels);
+    font.setPixelSize(theme.mode == Mode::Workshop ? sizes.valuePixels * 4 / 5
+                                                   : sizes.headingPixels);
   }
   if (m_role == TextRole::Value) font.setPixelSize(sizes.valuePixels);
   font.setBold(m_role == TextRole::Strong || m_role == TextRole::Value ||

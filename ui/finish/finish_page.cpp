@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/finish/finish_page.h"
 
-#include <QFormLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
@@ -11,7 +10,9 @@
 #include "phrasing/names.h"
 #include "report/fact_text.h"
 #include "ui/common/flow_layout.h"
+#include "ui/common/form.h"
 #include "ui/common/text_label.h"
+#include "ui/common/word_button.h"
 #include "ui/work/reason_row.h"
 #include "ui/work/step_section.h"
 #include "workshop/step_status.h"
@@ -20,10 +21,10 @@ namespace sw::ui {
 
 namespace {
 
+constexpr std::size_t kMostReasons = 20;  // more is no help: the rest follows as these are done
+
 QPushButton* button(const char* name, const QString& text, QWidget* parent) {
-  auto* made = new QPushButton(text, parent);
-  made->setObjectName(QString::fromLatin1(name));
-  return made;
+  return new WordButton(name, text, parent);
 }
 
 QString stepTitle(const workshop::JobState& job, std::size_t step) {
@@ -49,6 +50,7 @@ FinishPage::FinishPage(ShopSession& session, QWidget* parent)
       m_title(new TextLabel(tr("Finish"), TextRole::Heading, this)),
       m_state(new TextLabel(TextRole::Strong, this)),
       m_reasons(new QVBoxLayout),
+      m_more(new TextLabel(TextRole::Quiet, this)),
       m_signOff(button("signOff", tr("Sign the job off"), this)),
       m_record(buildRecord(this)),
       m_recorded(new TextLabel(TextRole::Body, this)),
@@ -64,9 +66,7 @@ FinishPage::FinishPage(ShopSession& session, QWidget* parent)
 
 QWidget* FinishPage::buildRecord(QWidget* parent) {
   auto* box = new QWidget(parent);
-  auto* form = new QFormLayout(box);
-  form->setContentsMargins(0, 0, 0, 0);
-  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  auto* form = newForm(box);
   const auto field = [&](const char* name, const QString& label, const QString& example) {
     auto* made = namedField(name, label, box);
     made->setPlaceholderText(example);
@@ -100,6 +100,7 @@ void FinishPage::layOut() {
   column->addWidget(m_title);
   column->addWidget(m_state);
   column->addLayout(m_reasons);
+  column->addWidget(m_more);
   column->addWidget(m_signOff, 0, Qt::AlignLeft);
   column->addWidget(new TextLabel(tr("For the record"), TextRole::Heading, inside));
   column->addWidget(m_record);
@@ -182,7 +183,12 @@ void FinishPage::showReasons(const workshop::JobState& job) {
                    ? tr("Nothing stands against sign-off. It says what was done and measured; it "
                         "does not pass the vehicle for the road.")
                    : tr("Open before sign-off: %1. Press one to go there.").arg(reasons.size()));
+  m_more->say(
+      reasons.size() > kMostReasons
+          ? tr("and %1 more, which show as these are done").arg(reasons.size() - kMostReasons)
+          : QString());
   for (const workshop::Refusal& reason : reasons) {
+    if (m_ways.size() == kMostReasons) break;
     const QString phrase = phrasing::refusalPhrase(reason.key + "||" + reason.what);
     const auto step = workshop::stepNamed(job, reason.step);
     auto* way =
@@ -194,7 +200,7 @@ void FinishPage::showReasons(const workshop::JobState& job) {
       const Goal goal{PageId::Work, m_job, {}, whereOf(job, *step).step, job.steps[*step].side};
       connect(way, &QPushButton::clicked, this, [this, goal] { emit goWanted(goal); });
     }
-    m_reasons->addWidget(way, 0, Qt::AlignLeft);
+    m_reasons->addWidget(way);
     way->show();
     m_ways.push_back(way);
   }

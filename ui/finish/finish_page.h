@@ -42,6 +42,7 @@ class FinishPage final : public Page {
   TextLabel* m_state;
   QVBoxLayout* m_reasons;
   std::vector<QPushButton*> m_ways;
+  TextLabel* m_more;
   QPushButton* m_signOff;
   QWidget* m_record;
   QLineEdit* m_labour = nullptr;

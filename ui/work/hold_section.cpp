@@ -10,6 +10,7 @@
 
 #include "report/quantity_text.h"
 #include "ui/common/text_label.h"
+#include "ui/common/word_button.h"
 #include "units/unit.h"
 
 namespace sw::ui {
@@ -137,7 +138,7 @@ void HoldSection::showChoices(const procedures::Statement& statement) {
         std::find_if(statement.choices.begin(), statement.choices.end(),
                      [&](const procedures::Choice& one) { return one.word == m_words[i]; });
     const QString text = QString::fromStdString(choice->text);
-    auto* button = new QPushButton(tr("%1   %2").arg(i + 1).arg(text), this);
+    auto* button = new WordButton(tr("%1   %2").arg(i + 1).arg(text), this);
     button->setObjectName(QStringLiteral("choice_") + QString::fromStdString(m_words[i]));
     button->setAccessibleName(button->text());
     button->setCheckable(true);
@@ -149,7 +150,7 @@ void HoldSection::showChoices(const procedures::Statement& statement) {
       m_answer->setText(QString::number(i + 1));
       m_answer->setFocus();
     });
-    m_choices->addWidget(button, 0, Qt::AlignLeft);
+    m_choices->addWidget(button);
     m_buttons.push_back(button);
     button->show();
   }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/work/ledger_view.h"
 
-#include <QFileDialog>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -116,34 +115,24 @@ LedgerPanel::LedgerPanel(ShopSession& session, QWidget* parent)
       m_moves(new QWidget(this)),
       m_moveButtons(new FlowLayout(m_moves)),
       m_add(new QPushButton(tr("Also removed …"), this)),
-      m_photo(new QPushButton(tr("Photo …"), this)),
       m_reason(new ReasonRow(QStringLiteral("ledgerReason"), this)) {
   setObjectName(QStringLiteral("ledgerPanel"));
-  choosePicture = [this] {
-    return QFileDialog::getOpenFileName(this, tr("Photo"), {},
-                                        tr("Pictures (*.png *.jpg *.jpeg *.bmp *.webp)"));
-  };
   m_list->setModel(&m_model);
   m_add->setObjectName(QStringLiteral("alsoRemoved"));
-  m_photo->setObjectName(QStringLiteral("ledgerPhoto"));
   layOut();
   connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
           &LedgerPanel::chosen);
   connect(m_add, &QPushButton::clicked, this, &LedgerPanel::addItem);
-  connect(m_photo, &QPushButton::clicked, this, &LedgerPanel::addPhoto);
 }
 
 void LedgerPanel::layOut() {
-  auto* buttons = new FlowLayout;
-  buttons->addWidget(m_add);
-  buttons->addWidget(m_photo);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->addWidget(m_title);
   column->addWidget(m_empty);
   column->addWidget(m_list, 1);
   column->addWidget(m_moves);
-  column->addLayout(buttons);
+  column->addWidget(m_add);
   column->addWidget(m_reason);
   column->addStretch(0);
 }
@@ -159,7 +148,6 @@ void LedgerPanel::present(SharedJob job, std::optional<std::size_t> step) {
                                             : tr("Ledger: %1 open").arg(m_model.openItems()));
   const bool open = !m_job->closed && !m_session.viewOnly();
   m_add->setEnabled(open);
-  m_photo->setEnabled(open);
   chosen();
 }
 
@@ -205,6 +193,10 @@ void LedgerPanel::moveItem(LedgerState state, const std::string& reason) {
   (void)m_session.perform(move, whereOfItem(*item));
 }
 
+Where LedgerPanel::whereOfStep() const {
+  return m_step ? whereOf(*m_job, *m_step) : Where{m_job->job, {}, {}, {}, {}};
+}
+
 void LedgerPanel::addItem() {
   m_reason->ask(tr("What else came off?"), tr("e.g. mudguard bolt, 2"),
                 [this](const std::string& name) {
@@ -212,20 +204,19 @@ void LedgerPanel::addItem() {
                   move.item = keyOf(name);
                   move.name = name;
                   move.state = LedgerState::Off;
-                  Where where{m_job->job, {}, {}, {}, {}};
-                  if (m_step) where = whereOf(*m_job, *m_step);
-                  return m_session.perform(move, where).has_value();
+                  const bool photo = m_reason->otherWay();
+                  const Where where = whereOfStep();
+                  if (!m_session.perform(move, where)) return false;
+                  if (photo) addPhoto(name, where);
+                  return true;
                 });
+  m_reason->offer(tr("Record with a photo …"));
 }
 
-void LedgerPanel::addPhoto() {
-  const QString file = choosePicture();
+void LedgerPanel::addPhoto(const std::string& caption, const Where& where) {
+  const QString file = choosePicture ? choosePicture() : QString();
   if (file.isEmpty()) return;
-  workshop::AddPhoto photo;
-  photo.file = file.toStdString();
-  Where where{m_job->job, {}, {}, {}, {}};
-  if (m_step) where = whereOf(*m_job, *m_step);
-  (void)m_session.perform(photo, where);
+  (void)m_session.perform(workshop::AddPhoto{file.toStdString(), caption}, where);
 }
 
 }  // namespace sw::ui

@@ -44,7 +44,7 @@ class LedgerPanel final : public QWidget {
   LedgerPanel(ShopSession& session, QWidget* parent);
   void present(SharedJob job, std::optional<std::size_t> step);
 
-  /// Asks for a picture file; tests put their own. An empty answer adds none.
+  /// Gives a picture file; an empty answer adds none.
   std::function<QString()> choosePicture;
 
  private:
@@ -52,7 +52,8 @@ class LedgerPanel final : public QWidget {
   void chosen();
   void moveItem(model::LedgerState state, const std::string& reason);
   void addItem();
-  void addPhoto();
+  void addPhoto(const std::string& caption, const Where& where);
+  [[nodiscard]] Where whereOfStep() const;
   [[nodiscard]] Where whereOfItem(const workshop::LedgerView& item) const;
 
   ShopSession& m_session;
@@ -65,7 +66,6 @@ class LedgerPanel final : public QWidget {
   QWidget* m_moves;
   FlowLayout* m_moveButtons;
   QPushButton* m_add;
-  QPushButton* m_photo;
   ReasonRow* m_reason;
 };
 

@@ -2,7 +2,6 @@
 #include "ui/work/measure_section.h"
 
 #include <QComboBox>
-#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
@@ -15,6 +14,7 @@
 #include "phrasing/verdict_phrase.h"
 #include "report/quantity_text.h"
 #include "ui/common/flow_layout.h"
+#include "ui/common/form.h"
 #include "ui/common/text_label.h"
 #include "ui/work/pull_state_rows.h"
 #include "ui/work/readings_table.h"
@@ -74,6 +74,8 @@ MeasureSection::MeasureSection(ShopSession& session, QWidget* parent)
   m_earlier->setObjectName(QStringLiteral("earlierText"));
   m_instrument->setObjectName(QStringLiteral("measureInstrument"));
   m_instrument->setAccessibleName(tr("Instrument"));
+  m_instrument->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  m_instrument->setMinimumContentsLength(8);
   m_moreButton->setCheckable(true);
   m_earlierButton->setCheckable(true);
   guard(m_readings, tr("e.g. 18.5 19 18.5"));
@@ -89,11 +91,9 @@ QWidget* MeasureSection::buildMore() {
   m_afresh->setCheckable(true);
   m_why = namedField("newSeriesWhy", tr("Why the series starts afresh"), more);
   m_why->setPlaceholderText(tr("needed once there was a verdict"));
-  auto* form = new QFormLayout;
-  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  auto* form = newForm();
   form->addRow(tr("Planned"), m_planned);
-  auto* why = new QFormLayout;
-  why->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  auto* why = newForm();
   why->addRow(tr("Because"), m_why);
   auto* column = new QVBoxLayout(more);
   column->setContentsMargins(0, 0, 0, 0);
@@ -240,8 +240,13 @@ void MeasureSection::showLimit() {
   }
   const QString source = spec->fact.source.empty() ? tr("source not given")
                                                    : QString::fromStdString(spec->fact.source);
-  m_limit->say(report::limitText(spec->fact));
-  m_source->say(tr("Limit of the sheet, %1").arg(source));
+  model::SpecItem first = spec->fact;
+  first.secondMin.reset();
+  first.secondMax.reset();
+  m_limit->say(report::limitText(first));
+  const QString both = report::limitText(spec->fact);
+  m_source->say(both == m_limit->text() ? tr("Limit of the sheet, %1").arg(source)
+                                        : tr("Limit of the sheet: %1, %2").arg(both, source));
 }
 
 void MeasureSection::showRecorded() {

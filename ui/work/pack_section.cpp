@@ -2,7 +2,6 @@
 #include "ui/work/pack_section.h"
 
 #include <QComboBox>
-#include <QFormLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -10,6 +9,7 @@
 #include "phrasing/names.h"
 #include "report/quantity_text.h"
 #include "ui/common/choice_row.h"
+#include "ui/common/form.h"
 #include "ui/common/text_label.h"
 #include "workshop/runs.h"
 
@@ -29,12 +29,13 @@ PackSection::PackSection(ShopSession& session, QWidget* parent)
       m_record(new QPushButton(tr("Record the pack"), this)) {
   m_micrometer->setObjectName(QStringLiteral("packMicrometer"));
   m_micrometer->setAccessibleName(tr("Micrometer"));
+  m_micrometer->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  m_micrometer->setMinimumContentsLength(8);
   m_record->setObjectName(QStringLiteral("recordPack"));
   m_record->setAutoDefault(true);
   guard(m_shims, tr("e.g. 0.50 + 0.25"));
   guard(m_measured, tr("may be left out"));
-  auto* form = new QFormLayout;
-  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  auto* form = newForm();
   form->addRow(tr("Shims"), m_shims);
   form->addRow(tr("Measured"), m_measured);
   form->addRow(tr("With"), m_micrometer);

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/work/parts_section.h"
 
-#include <QPushButton>
 #include <QVBoxLayout>
 
 #include "ui/common/flow_layout.h"
 #include "ui/common/text_label.h"
+#include "ui/common/word_button.h"
 
 namespace sw::ui {
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/work/readings_table.h"
 
-#include <QFormLayout>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -11,6 +10,7 @@
 #include "report/quantity_text.h"
 #include "ui/common/choice_row.h"
 #include "ui/common/flow_layout.h"
+#include "ui/common/form.h"
 #include "ui/common/text_label.h"
 #include "ui/common/theme.h"
 #include "ui/work/step_section.h"
@@ -80,8 +80,7 @@ ReadingsTable::ReadingsTable(QWidget* parent)
 }
 
 void ReadingsTable::layOut() {
-  auto* form = new QFormLayout;
-  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  auto* form = newForm();
   form->addRow(tr("It reads"), m_value);
   auto* buttons = new FlowLayout;
   buttons->addWidget(m_correct);

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/work/reason_row.h"
 
-#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/common/flow_layout.h"
 #include "ui/common/text_label.h"
 #include "ui/work/step_section.h"
 
@@ -19,17 +19,24 @@ ReasonRow::ReasonRow(const QString& name, QWidget* parent)
   m_words->setObjectName(name + QStringLiteral("Words"));
   auto* record = new QPushButton(tr("Record"), this);
   record->setObjectName(name + QStringLiteral("Record"));
+  m_other = new QPushButton(this);
+  m_other->setObjectName(name + QStringLiteral("Other"));
   auto* back = new QPushButton(tr("Leave it"), this);
   back->setObjectName(name + QStringLiteral("Leave"));
-  auto* row = new QHBoxLayout;
-  row->addWidget(m_words, 1);
+  auto* row = new FlowLayout;
   row->addWidget(record);
+  row->addWidget(m_other);
   row->addWidget(back);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->addWidget(m_question);
+  column->addWidget(m_words);
   column->addLayout(row);
   connect(record, &QPushButton::clicked, this, &ReasonRow::accept);
+  connect(m_other, &QPushButton::clicked, this, [this] {
+    m_otherWay = true;
+    accept();
+  });
   connect(m_words, &QLineEdit::returnPressed, this, &ReasonRow::accept);
   connect(back, &QPushButton::clicked, this, &ReasonRow::close);
   hide();
@@ -42,8 +49,16 @@ void ReasonRow::ask(const QString& question, const QString& placeholder,
   m_words->setAccessibleName(question);
   m_words->clear();
   m_then = std::move(then);
+  m_otherWay = false;
+  m_other->hide();
   show();
   m_words->setFocus();
+}
+
+void ReasonRow::offer(const QString& otherWay) {
+  m_other->setText(otherWay);
+  m_other->setAccessibleName(otherWay);
+  m_other->show();
 }
 
 void ReasonRow::close() {

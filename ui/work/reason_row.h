@@ -21,6 +21,10 @@ class ReasonRow final : public QWidget {
   /// `then` gets the words; it answers whether they were taken. Never called with no words.
   void ask(const QString& question, const QString& placeholder,
            std::function<bool(const std::string&)> then);
+  /// After ask: a second way to accept, e.g. "Record with a photo".
+  void offer(const QString& otherWay);
+  /// Whether the words were accepted the second way.
+  [[nodiscard]] bool otherWay() const { return m_otherWay; }
   void close();
 
  private:
@@ -28,6 +32,8 @@ class ReasonRow final : public QWidget {
 
   TextLabel* m_question;
   QLineEdit* m_words;
+  QPushButton* m_other;
+  bool m_otherWay = false;
   std::function<bool(const std::string&)> m_then;
 };
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/work/road_test_section.h"
 
-#include <QFormLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -9,6 +8,7 @@
 #include "phrasing/names.h"
 #include "report/quantity_text.h"
 #include "ui/common/choice_row.h"
+#include "ui/common/form.h"
 #include "ui/common/text_label.h"
 
 namespace sw::ui {
@@ -44,12 +44,10 @@ RoadTestSection::RoadTestSection(ShopSession& session, QWidget* parent)
   guard(m_onset, tr("e.g. 72 km/h, if it shakes"));
   guard(m_release, tr("e.g. 60 km/h, if it shakes"));
   guard(m_words, tr("may be left out"));
-  auto* form = new QFormLayout;
-  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  auto* form = newForm();
   form->addRow(tr("Starts at"), m_onset);
   form->addRow(tr("Stops at"), m_release);
-  auto* words = new QFormLayout;
-  words->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  auto* words = newForm();
   words->addRow(tr("Words"), m_words);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -106,8 +104,7 @@ WaitSection::WaitSection(ShopSession& session, QWidget* parent)
       m_start(new QPushButton(tr("Start the clock"), this)) {
   m_start->setObjectName(QStringLiteral("startTimer"));
   guard(m_time, tr("the step's own time"));
-  auto* form = new QFormLayout;
-  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  auto* form = newForm();
   form->addRow(tr("Time"), m_time);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);

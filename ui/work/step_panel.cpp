@@ -13,6 +13,7 @@
 #include "report/quantity_text.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/text_label.h"
+#include "ui/common/word_button.h"
 #include "ui/work/hold_section.h"
 #include "ui/work/measure_section.h"
 #include "ui/work/observe_section.h"
@@ -28,9 +29,7 @@ namespace sw::ui {
 namespace {
 
 QPushButton* button(const char* name, const QString& text, QWidget* parent) {
-  auto* made = new QPushButton(text, parent);
-  made->setObjectName(QString::fromLatin1(name));
-  return made;
+  return new WordButton(name, text, parent);
 }
 
 /// What keeps a step waiting, and which step ends that.
@@ -89,6 +88,7 @@ void StepPanel::build() {
   m_notApplicable = button("stepNotApplicable", tr("Does not apply …"), inside);
   m_reopen = button("stepReopen", tr("Open it again"), inside);
   m_note = button("stepNote", tr("Note …"), inside);
+  m_photo = button("stepPhoto", tr("Photo …"), inside);
   m_reason = new ReasonRow(QStringLiteral("stepReason"), inside);
   layOut(inside);
   setWidget(inside);
@@ -100,7 +100,7 @@ void StepPanel::layOut(QWidget* inside) {
   inLock->addLayout(m_lockWays);
   inLock->addWidget(m_against, 0, Qt::AlignLeft);
   auto* foot = new FlowLayout;
-  for (QPushButton* one : {m_goOn, m_done, m_before, m_notApplicable, m_reopen, m_note}) {
+  for (QPushButton* one : {m_goOn, m_done, m_before, m_notApplicable, m_reopen, m_note, m_photo}) {
     foot->addWidget(one);
   }
   auto* column = new QVBoxLayout(inside);
@@ -134,6 +134,10 @@ void StepPanel::wire() {
                     workshop::DoStep step{model::StepAction::NotApplicable, reason};
                     return m_session.perform(step, here()).has_value();
                   });
+  });
+  connect(m_photo, &QPushButton::clicked, this, [this] {
+    const QString file = choosePicture ? choosePicture() : QString();
+    if (!file.isEmpty()) (void)addPhoto(file);
   });
   connect(m_note, &QPushButton::clicked, this, [this] {
     m_reason->ask(tr("What is worth noting here?"), {}, [this](const std::string& note) {
@@ -230,6 +234,7 @@ void StepPanel::showFoot(const workshop::StepLine& line) {
   m_notApplicable->setVisible(open && plain() && editable);
   m_reopen->setVisible(!open && line.status != StepStatus::Waits && plain() && editable);
   m_note->setVisible(editable);
+  m_photo->setVisible(editable);
   const bool goesOn = !open && m_next.has_value();
   m_goOn->setVisible(goesOn);
   if (!goesOn) return;
@@ -276,10 +281,13 @@ void StepPanel::dropEvent(QDropEvent* event) {
   if (files.isEmpty() || !m_context.job) return;
   event->acceptProposedAction();
   for (const QString& file : files) {
-    workshop::AddPhoto photo;
-    photo.file = file.toStdString();
-    if (!m_session.perform(photo, here())) return;
+    if (!addPhoto(file)) return;
   }
+}
+
+bool StepPanel::addPhoto(const QString& file) {
+  return m_session.perform(workshop::AddPhoto{file.toStdString(), std::nullopt}, here())
+      .has_value();
 }
 
 }  // namespace sw::ui

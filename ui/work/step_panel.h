@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QScrollArea>
+#include <functional>
 #include <vector>
 
 #include "ui/work/step_section.h"
@@ -30,6 +31,9 @@ class StepPanel final : public QScrollArea {
   /// The keyboard goes to what is to be entered, or to what comes next.
   void takeKeyboard();
 
+  /// Gives a picture file; an empty answer adds none.
+  std::function<QString()> choosePicture;
+
  signals:
   void goWanted(const sw::ui::Goal& goal);
   void stepWanted(std::size_t step);
@@ -47,6 +51,7 @@ class StepPanel final : public QScrollArea {
   void showFoot(const workshop::StepLine& line);
   void mark(model::StepAction action);
   void goAgainst();
+  bool addPhoto(const QString& file);
   [[nodiscard]] Where here() const;
   [[nodiscard]] bool plain() const;
 
@@ -71,6 +76,7 @@ class StepPanel final : public QScrollArea {
   QPushButton* m_notApplicable;
   QPushButton* m_reopen;
   QPushButton* m_note;
+  QPushButton* m_photo;
   ReasonRow* m_reason;
 };
 

@@ -2,7 +2,6 @@
 #include "ui/work/torque_section.h"
 
 #include <QComboBox>
-#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
@@ -10,7 +9,9 @@
 
 #include "phrasing/error_sentence.h"
 #include "report/quantity_text.h"
+#include "ui/common/form.h"
 #include "ui/common/text_label.h"
+#include "ui/common/word_button.h"
 #include "ui/work/fastener_drawing.h"
 
 namespace sw::ui {
@@ -55,14 +56,15 @@ TorqueSection::TorqueSection(ShopSession& session, QWidget* parent)
       m_value(namedField("torqueSet", tr("What the wrench is set to"), this)),
       m_done(namedField("torqueDone", tr("How many fasteners are done"), this)),
       m_judged(new TextLabel(TextRole::Strong, this)),
-      m_record(new QPushButton(this)),
+      m_record(new WordButton("recordTorque", {}, this)),
       m_spec(new QPushButton(tr("Fill in the spec sheet"), this)) {
   m_set->setObjectName(QStringLiteral("torqueFigure"));
   m_wrench->setObjectName(QStringLiteral("torqueWrench"));
   m_wrench->setAccessibleName(tr("Torque wrench"));
+  m_wrench->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  m_wrench->setMinimumContentsLength(8);
   m_warning->setObjectName(QStringLiteral("wrenchWarning"));
   m_judged->setObjectName(QStringLiteral("torqueJudged"));
-  m_record->setObjectName(QStringLiteral("recordTorque"));
   m_spec->setObjectName(QStringLiteral("torqueSpec"));
   guard(m_value, tr("as the wrench shows it"));
   guard(m_done, tr("all"));
@@ -87,8 +89,7 @@ TorqueSection::TorqueSection(ShopSession& session, QWidget* parent)
 }
 
 void TorqueSection::layOut() {
-  auto* form = new QFormLayout;
-  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  auto* form = newForm();
   form->addRow(tr("Wrench"), m_wrench);
   form->addRow(tr("Set to"), m_value);
   form->addRow(tr("Done"), m_done);
@@ -106,7 +107,7 @@ void TorqueSection::layOut() {
   column->addLayout(form);
   column->addWidget(m_warning);
   column->addWidget(m_judged);
-  column->addWidget(m_record, 0, Qt::AlignLeft);
+  column->addWidget(m_record);
   column->addWidget(m_spec, 0, Qt::AlignLeft);
 }
 

@@ -2,13 +2,13 @@
 #include "ui/work/work_page.h"
 
 #include <QComboBox>
+#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "phrasing/error_sentence.h"
 #include "phrasing/names.h"
-#include "ui/common/choice_row.h"
 #include "ui/common/text_label.h"
 #include "ui/work/ledger_view.h"
 #include "ui/work/step_list.h"
@@ -36,12 +36,9 @@ bool isOpen(workshop::StepStatus status) {
 
 WorkPage::WorkPage(ShopSession& session, QWidget* parent)
     : Page(session, "workPage", parent),
-      m_sides(new ChoiceRow(QStringLiteral("sides"), tr("Show"),
-                            {{"both", tr("both sides")},
-                             {"left", phrasing::sideName(model::Side::Left, {})},
-                             {"right", phrasing::sideName(model::Side::Right, {})}},
-                            this)),
+      m_sides(new QComboBox(this)),
       m_list(new StepList(this)),
+      m_morePlan(new QPushButton(tr("More to the plan …"), this)),
       m_procedures(new QComboBox(this)),
       m_addProcedure(new QPushButton(tr("Add to the plan"), this)),
       m_noPlan(new TextLabel(TextRole::Body, this)),
@@ -65,9 +62,22 @@ WorkPage::WorkPage(ShopSession& session, QWidget* parent)
   }
   m_plans->setCurrentIndex(qMax(0, m_plans->findData(QStringLiteral("swivel-preload"))));
   m_startPlan->setObjectName(QStringLiteral("startPlan"));
-  m_sides->choose("both");
+  choosePicture = [this] {
+    return QFileDialog::getOpenFileName(this, tr("Photo"), {},
+                                        tr("Pictures (*.png *.jpg *.jpeg *.bmp *.webp)"));
+  };
+  m_panel->choosePicture = [this] { return choosePicture(); };
+  m_ledger->choosePicture = [this] { return choosePicture(); };
+  m_sides->setObjectName(QStringLiteral("sides"));
+  m_sides->setAccessibleName(tr("Which sides are shown"));
+  m_sides->addItem(tr("both sides together"), QString());
+  m_sides->addItem(tr("left side alone"), QStringLiteral("left"));
+  m_sides->addItem(tr("right side alone"), QStringLiteral("right"));
+  m_morePlan->setObjectName(QStringLiteral("morePlan"));
+  m_morePlan->setCheckable(true);
   layOut();
-  connect(m_sides, &ChoiceRow::answered, this, &WorkPage::present);
+  connect(m_sides, &QComboBox::activated, this, &WorkPage::present);
+  connect(m_morePlan, &QPushButton::toggled, this, &WorkPage::presentEmpty);
   connect(m_list, &StepList::chosen, this, &WorkPage::select);
   connect(m_panel, &StepPanel::stepWanted, this, &WorkPage::select);
   connect(m_panel, &StepPanel::goWanted, this, &Page::goWanted);
@@ -82,8 +92,9 @@ void WorkPage::layOut() {
   auto* left = new QVBoxLayout;
   left->addWidget(m_sides);
   left->addWidget(m_list, 1);
+  left->addWidget(m_morePlan);
   left->addWidget(m_procedures);
-  left->addWidget(m_addProcedure, 0, Qt::AlignLeft);
+  left->addWidget(m_addProcedure);
   auto* middle = new QVBoxLayout;
   middle->addWidget(m_noPlan);
   middle->addWidget(m_plans);
@@ -187,7 +198,7 @@ void WorkPage::select(std::size_t step) {
 }
 
 std::optional<model::Side> WorkPage::onlySide() const {
-  return fromWord<model::Side>(m_sides->chosen().value_or(""));
+  return fromWord<model::Side>(m_sides->currentData().toString().toStdString());
 }
 
 QString WorkPage::lockedWhy(const workshop::StepLine& line) const {
@@ -214,6 +225,7 @@ void WorkPage::present() {
 }
 
 void WorkPage::presentEmpty() {
+  if (!m_job) return;
   const bool empty = m_job->steps.empty();
   const bool open = !m_job->closed && !session().viewOnly();
   m_noPlan->say(empty ? tr("No plan yet. A plan puts the procedures of a job in their order; each "
@@ -227,8 +239,9 @@ void WorkPage::presentEmpty() {
   }
   for (QWidget* widget :
        {static_cast<QWidget*>(m_procedures), static_cast<QWidget*>(m_addProcedure)}) {
-    widget->setVisible(!empty && open);
+    widget->setVisible(!empty && open && m_morePlan->isChecked());
   }
+  m_morePlan->setVisible(!empty && open);
 }
 
 void WorkPage::startPlan() {

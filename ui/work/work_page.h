@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <optional>
 
 #include "ui/common/page.h"
@@ -12,7 +13,6 @@ class QPushButton;
 
 namespace sw::ui {
 
-class ChoiceRow;
 class LedgerPanel;
 class StepList;
 class StepPanel;
@@ -27,7 +27,9 @@ class WorkPage final : public Page {
   WorkPage(ShopSession& session, QWidget* parent);
   void begin(const Goal& goal) override;
 
-  [[nodiscard]] LedgerPanel& ledger() { return *m_ledger; }
+  /// Asks for a picture file; tests put their own. An empty answer adds none.
+  std::function<QString()> choosePicture;
+
   [[nodiscard]] std::optional<std::size_t> step() const { return m_step; }
 
  private:
@@ -50,8 +52,9 @@ class WorkPage final : public Page {
   std::string m_stepName;  ///< with its run, to find it again when the plan grows
   bool m_wasOpen = false;
 
-  ChoiceRow* m_sides;
+  QComboBox* m_sides;
   StepList* m_list;
+  QPushButton* m_morePlan;
   QComboBox* m_procedures;
   QPushButton* m_addProcedure;
   TextLabel* m_noPlan;
