@@ -8,6 +8,7 @@
 
 #include "ui/complaint/new_job_page.h"
 #include "ui/finish/finish_page.h"
+#include "ui/instruments/instruments_page.h"
 #include "ui/main_window.h"
 #include "ui/sheet/sheet_page.h"
 #include "ui/start/start_page.h"
@@ -22,6 +23,8 @@ constexpr std::array kPages{
     PageRow{PageId::NewJob, "a job in under a minute", PageScope::Book},
     PageRow{PageId::Work, "step by step: what to do, measure and torque, and the ledger",
             PageScope::Job},
+    PageRow{PageId::Instruments, "scales, gauges and wrenches, and own checks of them",
+            PageScope::Book},
     PageRow{PageId::Sheet, "a job on paper: previewed, printed, saved as PDF", PageScope::Job},
     PageRow{PageId::Finish, "what stands against sign-off, and the end of the job", PageScope::Job},
 };
@@ -40,6 +43,8 @@ Page* makePage(PageId id, ShopSession& session, QWidget* parent) {
       return new WorkPage(session, parent);
     case PageId::Finish:
       return new FinishPage(session, parent);
+    case PageId::Instruments:
+      return new InstrumentsPage(session, parent);
     case PageId::Sheet:
       return new SheetPage(session, parent);
     case PageId::Start:

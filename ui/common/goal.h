@@ -32,6 +32,8 @@ struct Goal {
   std::optional<model::VehicleId> vehicle;
   std::string step;
   std::optional<model::Side> side;
+  /// On the page of the instruments: what a new one is to be.
+  std::optional<model::InstrumentKind> instrumentKind = std::nullopt;
 };
 
 }  // namespace sw::ui

@@ -10,27 +10,12 @@
 #include <QVBoxLayout>
 
 #include "ui/common/choice_row.h"
+#include "ui/common/page_parts.h"
 #include "ui/common/text_label.h"
 
 namespace sw::ui {
 
 namespace {
-
-QLineEdit* lineEdit(const char* name, const QString& accessible, const QString& placeholder,
-                    QWidget* parent) {
-  auto* edit = new QLineEdit(parent);
-  edit->setObjectName(QString::fromLatin1(name));
-  edit->setAccessibleName(accessible);
-  edit->setPlaceholderText(placeholder);
-  edit->setClearButtonEnabled(false);
-  return edit;
-}
-
-std::optional<std::string> typed(const QLineEdit* edit) {
-  const QString text = edit->text().trimmed();
-  if (text.isEmpty()) return std::nullopt;
-  return text.toStdString();
-}
 
 /// "Mara Tollgate" -> "MT".
 std::string initialsOf(const QString& name) {
@@ -105,15 +90,9 @@ NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
   column->addWidget(m_problem);
   column->addLayout(buttons);
   column->addStretch(1);
-  auto* scroll = new QScrollArea(this);
-  scroll->setObjectName(QStringLiteral("newJobScroll"));
-  scroll->setFocusPolicy(Qt::NoFocus);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setWidgetResizable(true);
-  scroll->setWidget(inside);
   auto* outer = new QVBoxLayout(this);
   outer->setContentsMargins(0, 0, 0, 0);
-  outer->addWidget(scroll);
+  outer->addWidget(scrolled(inside, "newJobScroll", this));
 
   connect(m_plate, &QLineEdit::textChanged, this, &NewJobPage::tellWhetherKnown);
   connect(m_plate, &QLineEdit::returnPressed, m_words, qOverload<>(&QWidget::setFocus));

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/common/page_parts.h"
+
+#include <QHeaderView>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QTableWidget>
+
+namespace sw::ui {
+
+QLineEdit* lineEdit(const char* name, const QString& accessible, const QString& placeholder,
+                    QWidget* parent) {
+  auto* edit = new QLineEdit(parent);
+  edit->setObjectName(QString::fromLatin1(name));
+  edit->setAccessibleName(accessible);
+  edit->setPlaceholderText(placeholder);
+  edit->setClearButtonEnabled(false);
+  return edit;
+}
+
+std::optional<std::string> typed(const QLineEdit* edit) {
+  const QString text = edit->text().trimmed();
+  if (text.isEmpty()) return std::nullopt;
+  return text.toStdString();
+}
+
+QScrollArea* scrolled(QWidget* inside, const char* name, QWidget* parent) {
+  auto* scroll = new QScrollArea(parent);
+  scroll->setObjectName(QString::fromLatin1(name));
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll->setWidgetResizable(true);
+  scroll->setWidget(inside);
+  return scroll;
+}
+
+void putCursor(QWidget* widget) {
+  widget->setFocus(Qt::OtherFocusReason);
+  for (QWidget* above = widget->parentWidget(); above != nullptr; above = above->parentWidget()) {
+    if (auto* scroll = qobject_cast<QScrollArea*>(above)) scroll->ensureWidgetVisible(widget);
+  }
+}
+
+QTableWidget* rowTable(const char* name, const QString& accessible, const QStringList& heads,
+                       QWidget* parent) {
+  auto* table = new QTableWidget(0, static_cast<int>(heads.size()), parent);
+  table->setObjectName(QString::fromLatin1(name));
+  table->setAccessibleName(accessible);
+  table->setHorizontalHeaderLabels(heads);
+  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table->setSelectionMode(QAbstractItemView::SingleSelection);
+  table->setTabKeyNavigation(false);
+  table->setShowGrid(false);
+  table->setWordWrap(true);
+  table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+  table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  table->verticalHeader()->hide();
+  table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  table->horizontalHeader()->setHighlightSections(false);
+  table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  return table;
+}
+
+void fillRow(QTableWidget* table, int row, const QStringList& texts) {
+  for (int column = 0; column < static_cast<int>(texts.size()); ++column) {
+    table->setItem(row, column, new QTableWidgetItem(texts.at(column)));
+  }
+}
+
+}  // namespace sw::ui
