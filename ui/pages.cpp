@@ -13,6 +13,7 @@
 #include "ui/sheet/sheet_page.h"
 #include "ui/start/start_page.h"
 #include "ui/work/work_page.h"
+#include "ui/vehicles/vehicle_page.h"
 
 namespace sw::ui {
 
@@ -23,6 +24,7 @@ constexpr std::array kPages{
     PageRow{PageId::NewJob, "a job in under a minute", PageScope::Book},
     PageRow{PageId::Work, "step by step: what to do, measure and torque, and the ledger",
             PageScope::Job},
+    PageRow{PageId::Vehicle, "a vehicle, its spec sheet and its jobs", PageScope::Job},
     PageRow{PageId::Instruments, "scales, gauges and wrenches, and own checks of them",
             PageScope::Book},
     PageRow{PageId::Sheet, "a job on paper: previewed, printed, saved as PDF", PageScope::Job},
@@ -43,6 +45,8 @@ Page* makePage(PageId id, ShopSession& session, QWidget* parent) {
       return new WorkPage(session, parent);
     case PageId::Finish:
       return new FinishPage(session, parent);
+    case PageId::Vehicle:
+      return new VehiclePage(session, parent);
     case PageId::Instruments:
       return new InstrumentsPage(session, parent);
     case PageId::Sheet:

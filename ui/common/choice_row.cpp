@@ -51,4 +51,14 @@ void ChoiceRow::clear() {
   m_group->setExclusive(true);
 }
 
+void ChoiceRow::withhold(const std::string& word) {
+  for (std::size_t i = 0; i < m_words.size(); ++i) {
+    m_group->button(static_cast<int>(i))->setVisible(m_words[i] != word);
+  }
+}
+
+void ChoiceRow::offerAll() {
+  for (auto* button : m_group->buttons()) button->show();
+}
+
 }  // namespace sw::ui

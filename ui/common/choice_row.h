@@ -26,6 +26,9 @@ class ChoiceRow : public QWidget {
   /// Shows the answer that is on record; tells nobody.
   void choose(const std::string& word);
   void clear();
+  /// Hides one answer that cannot be given now, all others are offered.
+  void withhold(const std::string& word);
+  void offerAll();
 
  signals:
   void answered();

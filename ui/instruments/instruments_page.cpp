@@ -147,7 +147,7 @@ void InstrumentsPage::layOut(QWidget* inside) {
   auto* buttons = new FlowLayout;
   buttons->addWidget(m_save);
   auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(column->contentsMargins().left(), 0, 0, 0);
+  column->setContentsMargins(0, 0, column->contentsMargins().right(), 0);
   column->addWidget(m_title);
   column->addWidget(m_worth);
   column->addWidget(m_unsaved);
