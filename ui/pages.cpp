@@ -6,6 +6,7 @@
 #include <array>
 #include <string>
 
+#include "ui/complaint/complaint_page.h"
 #include "ui/complaint/new_job_page.h"
 #include "ui/finish/finish_page.h"
 #include "ui/instruments/instruments_page.h"
@@ -25,6 +26,8 @@ constexpr std::array kPages{
     PageRow{PageId::Work, "step by step: what to do, measure and torque, and the ledger",
             PageScope::Job},
     PageRow{PageId::Vehicle, "a vehicle, its spec sheet and its jobs", PageScope::Job},
+    PageRow{PageId::Complaint, "the complaint, causes looked at, the start of the plan",
+            PageScope::Job},
     PageRow{PageId::Instruments, "scales, gauges and wrenches, and own checks of them",
             PageScope::Book},
     PageRow{PageId::Sheet, "a job on paper: previewed, printed, saved as PDF", PageScope::Job},
@@ -37,6 +40,11 @@ std::span<const PageRow> pages() {
   return kPages;
 }
 
+bool hasPage(PageId id) {
+  return std::any_of(kPages.begin(), kPages.end(),
+                     [id](const PageRow& row) { return row.id == id; });
+}
+
 Page* makePage(PageId id, ShopSession& session, QWidget* parent) {
   switch (id) {
     case PageId::NewJob:
@@ -47,6 +55,8 @@ Page* makePage(PageId id, ShopSession& session, QWidget* parent) {
       return new FinishPage(session, parent);
     case PageId::Vehicle:
       return new VehiclePage(session, parent);
+    case PageId::Complaint:
+      return new ComplaintPage(session, parent);
     case PageId::Instruments:
       return new InstrumentsPage(session, parent);
     case PageId::Sheet:

@@ -28,6 +28,7 @@ struct PageRow {
   PageScope scope = PageScope::Book;
 };
 [[nodiscard]] std::span<const PageRow> pages();
+[[nodiscard]] bool hasPage(PageId id);
 
 /// Makes the page; `parent` owns it.
 [[nodiscard]] Page* makePage(PageId id, ShopSession& session, QWidget* parent);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/common/page_parts.h"
 
+#include <QFormLayout>
 #include <QHeaderView>
 #include <QLineEdit>
 #include <QScrollArea>
@@ -15,6 +16,26 @@ QLineEdit* lineEdit(const char* name, const QString& accessible, const QString& 
   edit->setAccessibleName(accessible);
   edit->setPlaceholderText(placeholder);
   edit->setClearButtonEnabled(false);
+  return edit;
+}
+
+QFormLayout* fieldForm() {
+  auto* form = new QFormLayout;
+  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  return form;
+}
+
+void addRow(QFormLayout* form, const QString& label, QWidget* field) {
+  form->addRow(label, field);
+  // The layout puts a label that does not grow near the top of a tall field.
+  form->labelForField(field)->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
+}
+
+QLineEdit* addLine(QFormLayout* form, const char* name, const QString& label,
+                   const QString& placeholder, QWidget* parent) {
+  QString spoken = label;
+  auto* edit = lineEdit(name, spoken.remove(QLatin1Char('&')), placeholder, parent);
+  addRow(form, label, edit);
   return edit;
 }
 

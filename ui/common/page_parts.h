@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 
+class QFormLayout;
 class QLineEdit;
 class QScrollArea;
 class QTableWidget;
@@ -17,6 +18,13 @@ namespace sw::ui {
 
 [[nodiscard]] QLineEdit* lineEdit(const char* name, const QString& accessible,
                                   const QString& placeholder, QWidget* parent);
+/// Labels beside their fields, above them where they are long.
+[[nodiscard]] QFormLayout* fieldForm();
+/// A labelled row; the label, which may hold a mnemonic, stands at the middle of the field.
+void addRow(QFormLayout* form, const QString& label, QWidget* field);
+/// A labelled row with a line to type into, which is named by its label.
+QLineEdit* addLine(QFormLayout* form, const char* name, const QString& label,
+                   const QString& placeholder, QWidget* parent);
 /// What stands in the field; nothing where it is empty.
 [[nodiscard]] std::optional<std::string> typed(const QLineEdit* edit);
 

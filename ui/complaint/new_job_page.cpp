@@ -9,9 +9,9 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
-#include "ui/common/choice_row.h"
 #include "ui/common/page_parts.h"
 #include "ui/common/text_label.h"
+#include "ui/complaint/four_answers.h"
 
 namespace sw::ui {
 
@@ -37,24 +37,7 @@ NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
       m_odometer(lineEdit("odometer", tr("Odometer"), tr("may wait"), this)),
       m_words(lineEdit("ownersWords", tr("The owner's words"), tr("may wait"), this)),
       m_problem(new QLabel(this)) {
-  const QString unknown = tr("not known");
-  m_braking = new ChoiceRow(QStringLiteral("braking"), tr("Does it shake under braking?"),
-                            {{"no", tr("no")},
-                             {"only", tr("only then")},
-                             {"also", tr("then too")},
-                             {"starts_and_stays", tr("braking starts it, it stays")},
-                             {"unknown", unknown}},
-                            this);
-  m_band = new ChoiceRow(QStringLiteral("speedBand"), tr("Only in a band of road speed?"),
-                         {{"yes", tr("yes")}, {"no", tr("no")}, {"unknown", unknown}}, this);
-  m_bump = new ChoiceRow(QStringLiteral("afterBump"), tr("Does a bump start it?"),
-                         {{"yes", tr("yes")}, {"no", tr("no")}, {"unknown", unknown}}, this);
-  m_felt = new ChoiceRow(QStringLiteral("whereFelt"), tr("Where is it felt?"),
-                         {{"steering wheel", tr("steering wheel")},
-                          {"seat or floor", tr("seat or floor")},
-                          {"both", tr("both")},
-                          {"unknown", unknown}},
-                         this);
+  m_answers = new FourAnswers(this);
 
   auto* title = new TextLabel(tr("New job"), TextRole::Heading, this);
   m_known->setObjectName(QStringLiteral("plateKnown"));
@@ -86,7 +69,7 @@ NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
   auto* column = new QVBoxLayout(inside);
   column->addWidget(title);
   column->addLayout(m_form);
-  for (ChoiceRow* row : {m_braking, m_band, m_bump, m_felt}) column->addWidget(row);
+  column->addWidget(m_answers);
   column->addWidget(m_problem);
   column->addLayout(buttons);
   column->addStretch(1);
@@ -102,7 +85,7 @@ NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
 
 void NewJobPage::clear() {
   for (QLineEdit* edit : {m_plate, m_who, m_odometer, m_words}) edit->clear();
-  for (ChoiceRow* row : {m_braking, m_band, m_bump, m_felt}) row->clear();
+  m_answers->clear();
 }
 
 void NewJobPage::begin(const Goal&) {
@@ -176,12 +159,7 @@ void NewJobPage::openJob() {
   }
   workshop::SetComplaint complaint;
   complaint.words = typed(m_words);
-  if (const auto word = m_braking->chosen()) {
-    complaint.braking = fromWord<model::BrakingAnswer>(*word);
-  }
-  if (const auto word = m_band->chosen()) complaint.speedBand = fromWord<model::YesNo>(*word);
-  if (const auto word = m_bump->chosen()) complaint.afterBump = fromWord<model::YesNo>(*word);
-  if (const auto felt = m_felt->chosen(); felt && *felt != "unknown") complaint.whereFelt = *felt;
+  m_answers->fill(complaint);
   (void)session().perform(complaint, {outcome->job, {}, {}, {}, {}});
   clear();
   emit goWanted({PageId::Start, {}, {}, {}, {}});

@@ -11,7 +11,7 @@ class QPushButton;
 
 namespace sw::ui {
 
-class ChoiceRow;
+class FourAnswers;
 
 /// A job in under a minute: plate, the owner's words and four answers; all else can wait. Whether
 /// the plate is known is said while it is typed.
@@ -36,10 +36,7 @@ class NewJobPage : public Page {
   QLineEdit* m_who;
   QLineEdit* m_odometer;
   QLineEdit* m_words;
-  ChoiceRow* m_braking;
-  ChoiceRow* m_band;
-  ChoiceRow* m_bump;
-  ChoiceRow* m_felt;
+  FourAnswers* m_answers = nullptr;
   QLabel* m_problem;
   QPushButton* m_open = nullptr;
 };

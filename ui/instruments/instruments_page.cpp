@@ -64,8 +64,7 @@ InstrumentsPage::InstrumentsPage(ShopSession& session, QWidget* parent)
 }
 
 void InstrumentsPage::makeForm(QWidget* inside) {
-  m_form = new QFormLayout;
-  m_form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  m_form = fieldForm();
   m_kind = new QComboBox(inside);
   m_kind->setObjectName(QStringLiteral("instrumentKind"));
   m_kind->setAccessibleName(tr("Kind"));
@@ -74,13 +73,11 @@ void InstrumentsPage::makeForm(QWidget* inside) {
     m_kind->addItem(phrasing::nameOf(kind),
                     QString::fromLatin1(word.data(), qsizetype(word.size())));
   }
-  m_form->addRow(tr("&Kind"), m_kind);
+  addRow(m_form, tr("&Kind"), m_kind);
   m_fields->add("type", m_kind);
   const auto add = [&](const char* field, const char* name, const QString& label,
                        const QString& example) {
-    QString spoken = label;
-    auto* edit = lineEdit(name, spoken.remove(QLatin1Char('&')), example, inside);
-    m_form->addRow(label, edit);
+    auto* edit = addLine(m_form, name, label, example, inside);
     m_fields->add(field, edit);
     return edit;
   };
@@ -103,13 +100,10 @@ void InstrumentsPage::makeCheck(QWidget* inside) {
   auto* title = new TextLabel(tr("Own check"), TextRole::Heading, m_check);
   auto* how = new TextLabel(tr("Let it measure something known and type what it shows."),
                             TextRole::Body, m_check);
-  auto* form = new QFormLayout;
-  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  auto* form = fieldForm();
   const auto add = [&](const char* field, const char* name, const QString& label,
                        const QString& example) {
-    QString spoken = label;
-    auto* edit = lineEdit(name, spoken.remove(QLatin1Char('&')), example, m_check);
-    form->addRow(label, edit);
+    auto* edit = addLine(form, name, label, example, m_check);
     m_checkFields->add(field, edit);
     return edit;
   };

@@ -57,10 +57,9 @@ SpecEditor::SpecEditor(ShopSession& session, QWidget* parent)
       m_title(new TextLabel(TextRole::Heading, this)),
       m_unsaved(new TextLabel(tr("What was typed before and not saved stands here again."),
                               TextRole::Quiet, this)),
-      m_form(new QFormLayout) {
+      m_form(fieldForm()) {
   m_title->setObjectName(QStringLiteral("specTitle"));
   m_title->setWordWrap(true);
-  m_form->setRowWrapPolicy(QFormLayout::WrapLongRows);
   makeFields();
   m_problem = new TextLabel(TextRole::Strong, this);
   m_problem->setObjectName(QStringLiteral("specProblem"));
@@ -89,9 +88,7 @@ SpecEditor::SpecEditor(ShopSession& session, QWidget* parent)
 
 QLineEdit* SpecEditor::add(const char* field, const char* name, const QString& label,
                            const QString& example) {
-  QString spoken = label;
-  auto* edit = lineEdit(name, spoken.remove(QLatin1Char('&')), example, this);
-  m_form->addRow(label, edit);
+  auto* edit = addLine(m_form, name, label, example, this);
   m_fields->add(field, edit);
   m_rows.push_back({field, edit});
   return edit;
@@ -106,7 +103,7 @@ void SpecEditor::makeFields() {
   m_type->addItem(tr("a torque"), QStringLiteral("torque"));
   m_type->addItem(tr("a value"), QStringLiteral("value"));
   m_type->addItem(tr("a text"), QStringLiteral("text"));
-  m_form->addRow(tr("&Kind"), m_type);
+  addRow(m_form, tr("&Kind"), m_type);
   m_rows.push_back({"type", m_type});
   add("min", "specMin", tr("At l&east"), {});
   add("value", "specValue", tr("Fi&gure"), {});
@@ -127,7 +124,7 @@ void SpecEditor::makeFields() {
   m_pattern->addItem(tr("crosswise"), QStringLiteral("cross"));
   m_pattern->addItem(tr("in a star"), QStringLiteral("star"));
   m_pattern->addItem(tr("in any order"), QStringLiteral("none"));
-  m_form->addRow(tr("&Order of tightening"), m_pattern);
+  addRow(m_form, tr("&Order of tightening"), m_pattern);
   m_fields->add("pattern", m_pattern);
   m_rows.push_back({"pattern", m_pattern});
   m_singleUse = new ChoiceRow(QStringLiteral("singleUse"), tr("Are they used once only?"),

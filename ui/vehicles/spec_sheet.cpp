@@ -58,14 +58,10 @@ QWidget* SpecSheet::laidOutList() {
 void SpecSheet::makeWholeSheet(QWidget* inside) {
   m_whole = new QWidget(inside);
   auto* title = new TextLabel(tr("The whole sheet"), TextRole::Heading, m_whole);
-  auto* form = new QFormLayout;
-  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
-  auto* source = lineEdit("sheetSource", tr("One source for all lines"),
-                          tr("the book and its edition"), m_whole);
-  auto* date =
-      lineEdit("sheetSourceDate", tr("Date of that source"), tr("like 2031-04-05"), m_whole);
-  form->addRow(tr("One source &for all"), source);
-  form->addRow(tr("Its date"), date);
+  auto* form = fieldForm();
+  auto* source = addLine(form, "sheetSource", tr("One source &for all"),
+                         tr("the book and its edition"), m_whole);
+  auto* date = addLine(form, "sheetSourceDate", tr("Its date"), tr("like 2031-04-05"), m_whole);
   m_sourceFields->add("source", source);
   m_sourceFields->add("source_date", date);
   m_sourceAll = new QPushButton(tr("Use it for all lines"), m_whole);

@@ -49,14 +49,10 @@ VehicleForm::VehicleForm(ShopSession& session, QWidget* parent)
 }
 
 void VehicleForm::makeData(QWidget* inside, QVBoxLayout* column) {
-  auto* form = new QFormLayout;
-  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  auto* form = fieldForm();
   const auto add = [&](const char* field, const char* name, const QString& label,
                        const QString& example) {
-    QString spoken = label;
-    auto* edit = lineEdit(name, spoken.remove(QLatin1Char('&')), example, inside);
-    form->addRow(label, edit);
-    m_fields->add(field, edit);
+    m_fields->add(field, addLine(form, name, label, example, inside));
   };
   add("registration", "vehiclePlate", tr("&Registration"), tr("as on the plate"));
   add("make_model", "makeModel", tr("&Make and model"), tr("in own words"));
