@@ -11,6 +11,7 @@
 #include "ui/finish/finish_page.h"
 #include "ui/instruments/instruments_page.h"
 #include "ui/main_window.h"
+#include "ui/quick/quick_page.h"
 #include "ui/sheet/sheet_page.h"
 #include "ui/start/start_page.h"
 #include "ui/work/work_page.h"
@@ -30,6 +31,7 @@ constexpr std::array kPages{
             PageScope::Job},
     PageRow{PageId::Instruments, "scales, gauges and wrenches, and own checks of them",
             PageScope::Book},
+    PageRow{PageId::Quick, "a filled-in work card is copied into the job", PageScope::Job},
     PageRow{PageId::Sheet, "a job on paper: previewed, printed, saved as PDF", PageScope::Job},
     PageRow{PageId::Finish, "what stands against sign-off, and the end of the job", PageScope::Job},
 };
@@ -59,6 +61,8 @@ Page* makePage(PageId id, ShopSession& session, QWidget* parent) {
       return new ComplaintPage(session, parent);
     case PageId::Instruments:
       return new InstrumentsPage(session, parent);
+    case PageId::Quick:
+      return new QuickPage(session, parent);
     case PageId::Sheet:
       return new SheetPage(session, parent);
     case PageId::Start:

@@ -8,8 +8,6 @@ namespace sw::report {
 
 namespace {
 
-constexpr std::string_view kPlanOfAJobWithoutRuns = "swivel-preload";
-
 std::vector<const procedures::Procedure*> proceduresOfPlan(const procedures::Library& library,
                                                            std::string_view plan) {
   std::vector<const procedures::Procedure*> list;

@@ -11,6 +11,9 @@
 
 namespace sw::report {
 
+/// What the work card of a job without runs is made from.
+inline constexpr const char* kPlanOfAJobWithoutRuns = "swivel-preload";
+
 enum class JobPaper { WorkshopCopy, CustomerCopy, WorkCard };
 
 struct PaperRequest {
