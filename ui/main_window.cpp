@@ -17,6 +17,7 @@
 #include "ui/common/text_label.h"
 #include "ui/common/theme.h"
 #include "ui/pages.h"
+#include "ui/search/search_box.h"
 
 namespace sw::ui {
 
@@ -43,6 +44,7 @@ MainWindow::MainWindow(ShopSession& session, QWidget* parent)
       m_jobBar(new QWidget(this)),
       m_jobName(new TextLabel(TextRole::Strong, m_jobBar)),
       m_people(new QComboBox(m_bar)),
+      m_search(new SearchBox(session, this, m_bar)),
       m_saved(new QLabel(this)) {
   setObjectName(QStringLiteral("mainWindow"));
   setWindowTitle(tr("Swivelwright – %1").arg(QFileInfo(session.bookPath()).fileName()));
@@ -99,6 +101,8 @@ void MainWindow::buildBar() {
   m_people->setToolTip(tr("Who is at work"));
   m_people->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   row->addWidget(m_people);
+  row->addWidget(m_search);
+  connect(m_search, &SearchBox::goWanted, this, &MainWindow::go);
   connect(m_people, &QComboBox::activated, this, [this](int index) {
     m_session.setPerson(m_people->itemData(index).toString().toStdString());
   });
@@ -137,6 +141,8 @@ void MainWindow::act(ActionId id) {
       return go({PageId::NewJob, {}, {}, {}, {}});
     case ActionId::Instruments:
       return go({PageId::Instruments, m_here.job, {}, {}, {}});
+    case ActionId::Find:
+      return m_search->start();
     case ActionId::Undo:
       if (m_here.job) m_session.undo(*m_here.job);
       return;

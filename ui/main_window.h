@@ -17,6 +17,7 @@ namespace sw::ui {
 
 class MessageBar;
 class Page;
+class SearchBox;
 class TextLabel;
 
 /// The window: pages one at a time, the pages of a job a key apart, what the program has to say
@@ -62,6 +63,7 @@ class MainWindow : public QMainWindow {
   TextLabel* m_jobName;
   std::map<ActionId, QPushButton*> m_buttons;
   QComboBox* m_people;
+  SearchBox* m_search;
   QLabel* m_saved;
 };
 
