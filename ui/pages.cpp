@@ -10,6 +10,7 @@
 #include "ui/complaint/new_job_page.h"
 #include "ui/finish/finish_page.h"
 #include "ui/instruments/instruments_page.h"
+#include "ui/kit/kit_page.h"
 #include "ui/main_window.h"
 #include "ui/quick/quick_page.h"
 #include "ui/sheet/sheet_page.h"
@@ -31,6 +32,7 @@ constexpr std::array kPages{
             PageScope::Job},
     PageRow{PageId::Instruments, "scales, gauges and wrenches, and own checks of them",
             PageScope::Book},
+    PageRow{PageId::Kit, "tools, parts and consumables of the plan, ticked off", PageScope::Job},
     PageRow{PageId::Quick, "a filled-in work card is copied into the job", PageScope::Job},
     PageRow{PageId::Sheet, "a job on paper: previewed, printed, saved as PDF", PageScope::Job},
     PageRow{PageId::Finish, "what stands against sign-off, and the end of the job", PageScope::Job},
@@ -61,6 +63,8 @@ Page* makePage(PageId id, ShopSession& session, QWidget* parent) {
       return new ComplaintPage(session, parent);
     case PageId::Instruments:
       return new InstrumentsPage(session, parent);
+    case PageId::Kit:
+      return new KitPage(session, parent);
     case PageId::Quick:
       return new QuickPage(session, parent);
     case PageId::Sheet:
