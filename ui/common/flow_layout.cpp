@@ -36,9 +36,7 @@ QLayoutItem* FlowLayout::takeAt(int index) {
 }
 
 int FlowLayout::heightForWidth(int width) const {
-  const QMargins margins = contentsMargins();
-  const int inside = width - margins.left() - margins.right();
-  return arrange({0, 0, inside, 0}, Act::Measure) + margins.top() + margins.bottom();
+  return arrange({0, 0, width, 0}, Act::Measure);
 }
 
 QSize FlowLayout::sizeHint() const {
@@ -51,7 +49,6 @@ QSize FlowLayout::sizeHint() const {
   }
   const QMargins margins = contentsMargins();
   return size + QSize(margins.left() + margins.right(), margins.top() + margins.bottom());
-  return size.grownBy(contentsMargins());
 }
 
 QSize FlowLayout::minimumSize() const {
@@ -61,12 +58,11 @@ QSize FlowLayout::minimumSize() const {
   }
   const QMargins margins = contentsMargins();
   return size + QSize(margins.left() + margins.right(), margins.top() + margins.bottom());
-  return size.grownBy(contentsMargins());
 }
 
 void FlowLayout::setGeometry(const QRect& rect) {
   QLayout::setGeometry(rect);
-  arrange(rect.marginsRemoved(contentsMargins()), Act::Place);
+  arrange(rect, Act::Place);
 }
 
 int FlowLayout::gap() const {
@@ -111,33 +107,6 @@ int FlowLayout::arrange(const QRect& outer, Act act) const {
   }
   const int used = y > rect.y() ? y - gap() - rect.y() : 0;
   return used + margins.top() + margins.bottom();
-int FlowLayout::arrange(const QRect& rect, Act act) const {
-  QList<std::pair<QLayoutItem*, QRect>> line;
-  int x = rect.x();
-  int y = rect.y();
-  int height = 0;
-  const auto endLine = [&] {
-    // A word beside a button stands at the button's middle.
-    for (const auto& [item, place] : line) {
-      if (act == Act::Place) item->setGeometry(place.translated(0, (height - place.height()) / 2));
-    }
-    line.clear();
-  };
-  for (QLayoutItem* item : m_items) {
-    if (item->isEmpty()) continue;
-    const QSize hint = item->sizeHint().boundedTo({qMax(rect.width(), 1), QWIDGETSIZE_MAX});
-    if (x > rect.x() && x + hint.width() > rect.right() + 1) {
-      endLine();
-      x = rect.x();
-      y += height + gap();
-      height = 0;
-    }
-    line.emplace_back(item, QRect(QPoint(x, y), hint));
-    x += hint.width() + gap();
-    height = qMax(height, hint.height());
-  }
-  endLine();
-  return y + height - rect.y();
 }
 
 }  // namespace sw::ui
