@@ -23,7 +23,7 @@ void FormFields::add(const std::string& field, QLineEdit* edit) {
                       },
                       {}});
   connect(edit, &QLineEdit::textEdited, this, &FormFields::edited);
-  connect(edit, &QLineEdit::editingFinished, this, &FormFields::settled);
+  connect(edit, &QLineEdit::editingFinished, this, &FormFields::settle);
   connect(edit, &QLineEdit::returnPressed, this, &FormFields::entered);
 }
 
@@ -37,7 +37,7 @@ void FormFields::add(const std::string& field, ChoiceRow* row) {
                       },
                       {}});
   connect(row, &ChoiceRow::answered, this, &FormFields::edited);
-  connect(row, &ChoiceRow::answered, this, &FormFields::settled);
+  connect(row, &ChoiceRow::answered, this, &FormFields::settle);
 }
 
 void FormFields::add(const std::string& field, QComboBox* box) {
@@ -49,7 +49,7 @@ void FormFields::add(const std::string& field, QComboBox* box) {
                       },
                       {}});
   connect(box, &QComboBox::activated, this, &FormFields::edited);
-  connect(box, &QComboBox::activated, this, &FormFields::settled);
+  connect(box, &QComboBox::activated, this, &FormFields::settle);
 }
 
 void FormFields::show(const FieldTexts& record) {
@@ -58,6 +58,7 @@ void FormFields::show(const FieldTexts& record) {
     field.write(found == record.end() ? std::string{} : found->second);
     field.record = field.read();
   }
+  m_settled.clear();
 }
 
 void FormFields::follow(const FieldTexts& record) {
@@ -124,7 +125,15 @@ bool FormFields::takeDraft(const QString& draft) {
     field->write(line.mid(mark + 1).toStdString());
     taken = true;
   }
+  m_settled = this->draft();
   return taken;
+}
+
+void FormFields::settle() {
+  const QString now = draft();
+  if (now == m_settled) return;
+  m_settled = now;
+  emit settled();
 }
 
 }  // namespace sw::ui

@@ -49,17 +49,17 @@ class FormFields : public QObject {
   [[nodiscard]] bool hasChanges() const;
 
   /// Puts the keyboard on the field a refusal names. False where the form has none of that name.
-  bool focus(const std::string& field) const;  // NOLINT(modernize-use-nodiscard)
+  bool focus(const std::string& field) const;
 
   /// What was typed and not recorded, to be kept for later; empty without changes.
   [[nodiscard]] QString draft() const;
   /// Shows it again. False where there is nothing in it.
-  bool takeDraft(const QString& draft);  // NOLINT(modernize-use-nodiscard)
+  bool takeDraft(const QString& draft);
 
  signals:
   /// Something is typed or chosen.
   void edited();
-  /// A field was left or an answer given: worth keeping as a draft.
+  /// A field was left or an answer given, and the draft is another: worth keeping.
   void settled();
   /// Return was pressed in a field.
   void entered();
@@ -73,8 +73,10 @@ class FormFields : public QObject {
     std::string record;
   };
   [[nodiscard]] const Field* find(const std::string& field) const;
+  void settle();
 
   std::vector<Field> m_fields;
+  QString m_settled;  ///< the draft last told
 };
 
 namespace form {

@@ -1,13 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/common/page_parts.h"
 
+#include <QComboBox>
 #include <QFormLayout>
 #include <QHeaderView>
 #include <QLineEdit>
 #include <QScrollArea>
 #include <QTableWidget>
+#include <QWheelEvent>
+
+#include "ui/common/theme.h"
 
 namespace sw::ui {
+
+namespace {
+
+class CalmComboBox final : public QComboBox {
+ public:
+  using QComboBox::QComboBox;
+
+ protected:
+  void wheelEvent(QWheelEvent* event) override { event->ignore(); }
+};
+
+}  // namespace
 
 QLineEdit* lineEdit(const char* name, const QString& accessible, const QString& placeholder,
                     QWidget* parent) {
@@ -19,6 +35,13 @@ QLineEdit* lineEdit(const char* name, const QString& accessible, const QString& 
   return edit;
 }
 
+QComboBox* comboBox(const char* name, const QString& accessible, QWidget* parent) {
+  auto* box = new CalmComboBox(parent);
+  box->setObjectName(QString::fromLatin1(name));
+  box->setAccessibleName(accessible);
+  return box;
+}
+
 QFormLayout* fieldForm() {
   auto* form = new QFormLayout;
   form->setRowWrapPolicy(QFormLayout::WrapLongRows);
@@ -26,6 +49,8 @@ QFormLayout* fieldForm() {
 }
 
 void addRow(QFormLayout* form, const QString& label, QWidget* field) {
+  // Room for a figure and its unit in both modes; a longer label goes above it.
+  field->setMinimumWidth(3 * sizesOf(Mode::Workshop).target);
   form->addRow(label, field);
   // The layout puts a label that does not grow near the top of a tall field.
   form->labelForField(field)->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);

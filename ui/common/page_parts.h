@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 
+class QComboBox;
 class QFormLayout;
 class QLineEdit;
 class QScrollArea;
@@ -18,6 +19,9 @@ namespace sw::ui {
 
 [[nodiscard]] QLineEdit* lineEdit(const char* name, const QString& accessible,
                                   const QString& placeholder, QWidget* parent);
+/// Does not turn with the wheel: scrolling a page over it changes nothing.
+[[nodiscard]] QComboBox* comboBox(const char* name, const QString& accessible, QWidget* parent);
+
 /// Labels beside their fields, above them where they are long.
 [[nodiscard]] QFormLayout* fieldForm();
 /// A labelled row; the label, which may hold a mnemonic, stands at the middle of the field.

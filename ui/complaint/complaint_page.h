@@ -35,7 +35,7 @@ class ComplaintPage : public Page {
   void showFelt();
   void takeFelt();
   void refresh();
-  bool save();  // NOLINT(modernize-use-nodiscard)
+  bool save();
   void startPlan();
   void goToWork();
 

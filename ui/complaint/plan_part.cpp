@@ -8,6 +8,7 @@
 #include "report/lists.h"
 #include "report/quantity_text.h"
 #include "ui/common/flow_layout.h"
+#include "ui/common/page_parts.h"
 #include "ui/common/text_label.h"
 
 namespace sw::ui {
@@ -22,12 +23,10 @@ PlanPart::PlanPart(ShopSession& session, QWidget* parent)
     : QWidget(parent),
       m_session(session),
       m_standing(new TextLabel(TextRole::Body, this)),
-      m_plans(new QComboBox(this)),
+      m_plans(comboBox("whichPlan", tr("Plan"), this)),
       m_start(new QPushButton(tr("Start the &plan"), this)),
       m_work(new QPushButton(tr("Go on wor&king"), this)) {
   m_standing->setObjectName(QStringLiteral("planStanding"));
-  m_plans->setObjectName(QStringLiteral("whichPlan"));
-  m_plans->setAccessibleName(tr("Plan"));
   for (const procedures::PlanTemplate& plan : session.library().plans()) {
     m_plans->addItem(QString::fromStdString(plan.title), QString::fromStdString(plan.id));
   }

@@ -65,9 +65,7 @@ InstrumentsPage::InstrumentsPage(ShopSession& session, QWidget* parent)
 
 void InstrumentsPage::makeForm(QWidget* inside) {
   m_form = fieldForm();
-  m_kind = new QComboBox(inside);
-  m_kind->setObjectName(QStringLiteral("instrumentKind"));
-  m_kind->setAccessibleName(tr("Kind"));
+  m_kind = comboBox("instrumentKind", tr("Kind"), inside);
   m_kind->setPlaceholderText(tr("choose"));
   for (const auto& [kind, word] : Words<model::InstrumentKind>::table) {
     m_kind->addItem(phrasing::nameOf(kind),

@@ -8,7 +8,6 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <algorithm>
-#include <array>
 
 #include "phrasing/error_sentence.h"
 #include "ui/common/choice_row.h"
@@ -96,9 +95,7 @@ QLineEdit* SpecEditor::add(const char* field, const char* name, const QString& l
 
 void SpecEditor::makeFields() {
   add("key", "specKey", tr("&Name"), tr("what the line is called"));
-  m_type = new QComboBox(this);
-  m_type->setObjectName(QStringLiteral("specType"));
-  m_type->setAccessibleName(tr("Kind"));
+  m_type = comboBox("specType", tr("Kind"), this);
   m_type->addItem(tr("a limit"), QStringLiteral("limit"));
   m_type->addItem(tr("a torque"), QStringLiteral("torque"));
   m_type->addItem(tr("a value"), QStringLiteral("value"));
@@ -117,9 +114,7 @@ void SpecEditor::makeFields() {
   add("fastener_class", "fastenerClass", tr("Property &class"), tr("like 8.8"));
   add("count", "fastenerCount", tr("How many on one side"), {})
       ->setValidator(new QIntValidator(1, kMostFasteners, this));
-  m_pattern = new QComboBox(this);
-  m_pattern->setObjectName(QStringLiteral("fastenerPattern"));
-  m_pattern->setAccessibleName(tr("Order of tightening"));
+  m_pattern = comboBox("fastenerPattern", tr("Order of tightening"), this);
   m_pattern->addItem(tr("not said"), QString());
   m_pattern->addItem(tr("crosswise"), QStringLiteral("cross"));
   m_pattern->addItem(tr("in a star"), QStringLiteral("star"));
@@ -192,23 +187,18 @@ void SpecEditor::putCursorFirst() {
   }
 }
 
-/// A bare number takes the unit of what is measured; said, since the sheet is read by others.
-bool SpecEditor::readBareNumbers(workshop::SetSpec& action) {
-  if (!m_need.quantity) return true;
-  const std::array figures{std::pair{"min", &action.min}, std::pair{"max", &action.max},
-                           std::pair{"value", &action.value}};
-  for (const auto& [field, text] : figures) {
-    if (!*text || (*text)->empty()) continue;
-    const auto read = parseQuantity(**text, {field, *m_need.quantity, {}});
-    if (!read) {
-      m_problem->say(phrasing::sentence(read.error()));
-      m_fields->focus(field);
-      return false;
-    }
-    const auto& notes = read->notes;
-    if (std::find(notes.begin(), notes.end(), ReadNote::BareNumber) == notes.end()) continue;
-    *text = read->value.text();
+/// A bare number takes the unit of what is measured. False where the figure cannot be read.
+bool SpecEditor::readBareNumber(const char* field, workshop::OptText& text) {
+  if (!m_need.quantity || !text || text->empty()) return true;
+  const auto read = parseQuantity(*text, {field, *m_need.quantity, {}});
+  if (!read) {
+    m_problem->say(phrasing::sentence(read.error()));
+    m_fields->focus(field);
+    return false;
   }
+  const auto& notes = read->notes;
+  const bool bare = std::find(notes.begin(), notes.end(), ReadNote::BareNumber) != notes.end();
+  if (bare) text = read->value.text();
   return true;
 }
 
@@ -232,7 +222,9 @@ void SpecEditor::save() {
     m_fields->focus("key");
     return;
   }
-  if (readBareNumbers(action)) send(action);
+  const bool readable = readBareNumber("min", action.min) && readBareNumber("max", action.max) &&
+                        readBareNumber("value", action.value);
+  if (readable) send(action);
 }
 
 void SpecEditor::takeOff() {

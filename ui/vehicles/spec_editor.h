@@ -43,7 +43,7 @@ class SpecEditor : public QWidget {
   void fitToType();
   [[nodiscard]] model::SpecKind type() const;
   [[nodiscard]] QString place() const;
-  [[nodiscard]] bool readBareNumbers(workshop::SetSpec& action);
+  [[nodiscard]] bool readBareNumber(const char* field, workshop::OptText& text);
   void save();
   void takeOff();
   void send(const workshop::SetSpec& action);

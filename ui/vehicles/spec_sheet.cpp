@@ -67,9 +67,7 @@ void SpecSheet::makeWholeSheet(QWidget* inside) {
   m_sourceAll = new QPushButton(tr("Use it for all lines"), m_whole);
   m_sourceAll->setObjectName(QStringLiteral("sourceAll"));
   m_copyPart = new QWidget(m_whole);
-  m_from = new QComboBox(m_copyPart);
-  m_from->setObjectName(QStringLiteral("copyFrom"));
-  m_from->setAccessibleName(tr("Copy the sheet of"));
+  m_from = comboBox("copyFrom", tr("Copy the sheet of"), m_copyPart);
   m_from->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   m_copy = new QPushButton(tr("Copy the sheet"), m_copyPart);
   m_copy->setObjectName(QStringLiteral("copySheet"));
