@@ -207,15 +207,20 @@ Result<void> act(const MoveSeries& action, Context& context) {
   context.tell("series_moved",
                {{"series", std::to_string(moved.value)}, {"side", std::string(wordOf(other))}});
   if (auto judged = judgeMoved(context, moved); !judged) return failAs(judged);
-  // The step of the side that really was measured may now be complete, and its pull may ask for
-  // more.
+  // The step of the side that really was measured may now be complete; the one that was not is open
+  // again.
   for (std::size_t i = 0; i < context.job().steps.size(); ++i) {
     const StepView& view = context.job().steps[i];
-    if (context.job().runs[view.run].id != entry.run || view.step->id != entry.step ||
-        view.side != other) {
-      continue;
+    if (context.job().runs[view.run].id != entry.run || view.step->id != entry.step) continue;
+    const bool emptied =
+        view.side == entry.side && view.done() && !lacking(context.job(), i).empty();
+    if (emptied) {
+      auto open = completeStep(context, i, model::StepAction::Reopened,
+                               "its readings belong to the other side");
+      if (!open) return failAs(open);
+    } else if (view.side == other) {
+      if (auto ready = completeIfReady(context, i); !ready) return failAs(ready);
     }
-    if (auto ready = completeIfReady(context, i); !ready) return failAs(ready);
   }
   return {};
 }

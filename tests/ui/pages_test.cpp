@@ -29,9 +29,16 @@ class Pages : public WindowTest {
   void onEveryPage(const Theme& theme, Visit visit) {
     applyTheme(theme);
     openWindow();
+    // A closed job, and one that is up on a lift with a hold to be asked again.
+    for (const std::int64_t job : {1, 11}) {
+      onEveryPageOf(job, visit);
+    }
+  }
+  template <class Visit>
+  void onEveryPageOf(std::int64_t job, Visit visit) {
     for (const PageRow& page : pages()) {
-      SCOPED_TRACE(wordOf(page.id));
-      ASSERT_TRUE(showPage(*window, wordOf(page.id), aboutJob(1)));
+      SCOPED_TRACE(std::string(wordOf(page.id)) + ", job " + std::to_string(job));
+      ASSERT_TRUE(showPage(*window, wordOf(page.id), aboutJob(job)));
       for (int round = 0; round < 3; ++round) QCoreApplication::processEvents();
       for (QWidget* widget : window->findChildren<QWidget*>()) {
         if (widget->isVisible()) visit(*widget);
@@ -96,7 +103,7 @@ TEST_F(Pages, TheTabKeyGoesTheWayOneReads) {
   openWindow();
   for (const PageRow& page : pages()) {
     SCOPED_TRACE(wordOf(page.id));
-    ASSERT_TRUE(showPage(*window, wordOf(page.id), aboutJob(1)));
+    ASSERT_TRUE(showPage(*window, wordOf(page.id), aboutJob(11)));
     for (int round = 0; round < 3; ++round) QCoreApplication::processEvents();
     QRect before;
     QString nameBefore;

@@ -65,8 +65,8 @@ MeasureSection::MeasureSection(ShopSession& session, QWidget* parent)
       m_state(new TextLabel(TextRole::Quiet, this)),
       m_moreButton(button("measureMore", tr("Something is different …"), this)),
       m_earlierButton(button("earlierReadings", tr("Earlier on this vehicle"), this)),
-      m_more(buildMore()),
       m_earlier(new TextLabel(TextRole::Body, this)) {
+  m_more = buildMore();
   m_limit->setObjectName(QStringLiteral("measureLimit"));
   m_source->setObjectName(QStringLiteral("measureSource"));
   m_problem->setObjectName(QStringLiteral("measureProblem"));
