@@ -117,6 +117,23 @@ TEST_F(ComplaintTest, WhatIsOnRecordIsShownAndOneAnswerChangesAlone) {
   EXPECT_EQ(after.afterBump, before.afterBump);
 }
 
+TEST_F(ComplaintTest, BeginsAtTheTopAndScrollsToWhatIsRefused) {
+  applyTheme({Look::Light, Mode::Workshop});
+  openJob();
+  const auto isSeen = [this](const char* name) {
+    const auto* field = find<QWidget>(name);
+    return !field->visibleRegion().isEmpty();
+  };
+  EXPECT_TRUE(find<QWidget>("complaintWords")->hasFocus());
+  EXPECT_TRUE(isSeen("complaintWords"));
+  EXPECT_FALSE(isSeen("onsetFalling"));
+  find<QLineEdit>("onsetFalling")->setText(QStringLiteral("fast"));
+  press("saveComplaint");
+  settle();
+  EXPECT_TRUE(isSeen("onsetFalling"));
+  applyTheme({});
+}
+
 TEST_F(ComplaintTest, WhereItIsFeltInOwnWords) {
   openJob();
   type("feltWords", QStringLiteral("gear lever"));

@@ -7,6 +7,7 @@
 #include <QLineEdit>
 #include <QScrollArea>
 #include <QTableWidget>
+#include <QTimer>
 #include <QWheelEvent>
 
 #include "ui/common/theme.h"
@@ -84,7 +85,10 @@ QScrollArea* scrolled(QWidget* inside, const char* name, QWidget* parent) {
 void putCursor(QWidget* widget) {
   widget->setFocus(Qt::OtherFocusReason);
   for (QWidget* above = widget->parentWidget(); above != nullptr; above = above->parentWidget()) {
-    if (auto* scroll = qobject_cast<QScrollArea*>(above)) scroll->ensureWidgetVisible(widget);
+    auto* scroll = qobject_cast<QScrollArea*>(above);
+    if (scroll == nullptr) continue;
+    // A page that was only just shown has no places yet.
+    QTimer::singleShot(0, widget, [scroll, widget] { scroll->ensureWidgetVisible(widget); });
   }
 }
 

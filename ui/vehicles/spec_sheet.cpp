@@ -228,14 +228,6 @@ void SpecSheet::editNextMissing() {
   }
 }
 
-void SpecSheet::putCursorFirst() {
-  if (missing() > 0) {
-    m_editor->putCursorFirst();
-  } else {
-    m_table->setFocus();
-  }
-}
-
 void SpecSheet::sourceAll() {
   workshop::SourceSpec action;
   action.registration = registration();

@@ -28,7 +28,6 @@ class SpecSheet : public QWidget {
   /// The book has changed: what was typed and not saved stays.
   void refresh();
   [[nodiscard]] std::size_t missing() const;
-  void putCursorFirst();
 
  private:
   [[nodiscard]] QWidget* laidOutList();

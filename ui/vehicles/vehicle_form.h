@@ -23,7 +23,6 @@ class VehicleForm : public QWidget {
   void show(model::VehicleId vehicle);
   /// The book has changed: what was typed and not saved stays.
   void refresh();
-  void putCursorFirst() { m_fields->focus("registration"); }
 
  private:
   void makeData(QWidget* inside, QVBoxLayout* column);
