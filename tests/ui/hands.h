@@ -210,6 +210,20 @@ class Hands : public WindowTest {
     FAIL() << "the job never ends";
   }
 
+  /// What is still open and why, for the message of a test that stalls.
+  std::string openSteps() {
+    std::string text;
+    const auto lines = workshop::stepLines(*state());
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+      if (!workshop::stillOpen(*state(), i)) continue;
+      text += state()->stepName(i) + " " + std::string(wordOf(lines[i].status));
+      for (const auto& refusal : lines[i].against)
+        text += " <- " + refusal.key + " " + refusal.step;
+      text += "\n";
+    }
+    return text;
+  }
+
   model::JobId number{1};
 };
 

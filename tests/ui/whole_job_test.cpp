@@ -291,6 +291,7 @@ TEST_F(WholeJob, FromAnEmptyBookToThePrintedSheet) {
 
   // The second pack, the drive that still shakes, the second round, and the end.
   ASSERT_NO_FATAL_FAILURE(workOn());
+  ASSERT_EQ(openSteps(), "");
   EXPECT_EQ(drives, 3);  // before the work, after it, and after the second round
   EXPECT_TRUE(typedInFeet);
   for (const workshop::Refusal& refusal : workshop::againstSignOff(*state())) {

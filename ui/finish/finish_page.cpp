@@ -11,6 +11,7 @@
 #include "report/fact_text.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/form.h"
+#include "ui/common/tab_order.h"
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
 #include "ui/work/reason_row.h"
@@ -204,6 +205,7 @@ void FinishPage::showReasons(const workshop::JobState& job) {
     way->show();
     m_ways.push_back(way);
   }
+  tabAsLaidOut(*this);
 }
 
 void FinishPage::showRecorded(const workshop::JobState& job) {

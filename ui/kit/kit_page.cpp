@@ -8,6 +8,7 @@
 
 #include "phrasing/error_sentence.h"
 #include "ui/common/flow_layout.h"
+#include "ui/common/tab_order.h"
 #include "ui/common/text_label.h"
 #include "ui/kit/kit_row.h"
 #include "ui/pages.h"
@@ -102,6 +103,7 @@ void KitPage::rebuild() {
   m_open->setVisible(!lines.empty());
   m_work->setVisible(!lines.empty());
   addRows(lines);
+  tabAsLaidOut(*this);
   count();
 }
 

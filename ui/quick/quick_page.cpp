@@ -14,6 +14,7 @@
 #include "phrasing/error_sentence.h"
 #include "report/job_paper.h"
 #include "ui/common/flow_layout.h"
+#include "ui/common/tab_order.h"
 #include "ui/common/text_label.h"
 #include "ui/quick/card_row_view.h"
 #include "ui/quick/done_at.h"
@@ -179,6 +180,7 @@ void QuickPage::rebuild() {
                         : tr("Every step that must be done is done."));
   m_plan->setVisible(job && !plan && !closed);
   m_copy->setEnabled(!session().viewOnly() && openOne);
+  tabAsLaidOut(*this);
   sayWhatIsTyped();
   if (auto* again = findChild<QWidget*>(focused); again != nullptr && !focused.isEmpty()) {
     again->setFocus();

@@ -12,6 +12,7 @@
 #include "phrasing/names.h"
 #include "report/quantity_text.h"
 #include "ui/common/flow_layout.h"
+#include "ui/common/tab_order.h"
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
 #include "ui/work/hold_section.h"
@@ -170,6 +171,7 @@ void StepPanel::present(const StepContext& context, const workshop::StepLine& li
   }
   m_notes->present(context);
   showFoot(line);
+  tabAsLaidOut(*widget());
   if (other) {
     m_reason->close();
     ensureVisible(0, 0);
