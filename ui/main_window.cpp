@@ -222,6 +222,10 @@ void MainWindow::go(const Goal& goal) {
   m_here = goal;
   m_stack->setCurrentWidget(&next);
   refreshJobBar();
+  // Offered again at the next start.
+  if (goal.job) {
+    m_session.keepPlace(*goal.job, goal.step.empty() ? m_session.lastStep(*goal.job) : goal.step);
+  }
   next.begin(goal);
 }
 

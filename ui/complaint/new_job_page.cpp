@@ -88,11 +88,15 @@ void NewJobPage::clear() {
   m_answers->clear();
 }
 
-void NewJobPage::begin(const Goal&) {
+void NewJobPage::begin(const Goal& goal) {
   m_problem->hide();
   // The name is asked once, of the first person in the book.
   const auto shop = session().workshop().shop();
   const bool nobody = shop && (*shop)->people().empty();
+  if (goal.vehicle && shop) {
+    const auto* vehicle = (*shop)->vehicle(*goal.vehicle);
+    if (vehicle != nullptr) m_plate->setText(QString::fromStdString(vehicle->fact.registration));
+  }
   m_form->setRowVisible(m_who, nobody);
   tellWhetherKnown();
   m_plate->setFocus();
@@ -161,6 +165,7 @@ void NewJobPage::openJob() {
   complaint.words = typed(m_words);
   m_answers->fill(complaint);
   (void)session().perform(complaint, {outcome->job, {}, {}, {}, {}});
+  session().keepPlace(*outcome->job, {});
   clear();
   emit goWanted({PageId::Start, {}, {}, {}, {}});
 }

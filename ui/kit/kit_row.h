@@ -22,6 +22,7 @@ class KitRow : public QFrame {
   [[nodiscard]] bool stillNeeded() const { return m_stillNeeded; }
   [[nodiscard]] workshop::KitTick tick() const { return m_tick; }
   [[nodiscard]] QPushButton* have() const { return m_have; }
+  [[nodiscard]] QPushButton* missing() const { return m_missing; }
 
  signals:
   void ticked(const QString& key, sw::workshop::KitTick tick);

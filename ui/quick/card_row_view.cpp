@@ -85,6 +85,7 @@ QWidget* CardRowView::make(const CardField& field, const RowValues& values) {
   made->setObjectName(QString::fromStdString(m_key + "/" + field.name));
   made->setAccessibleName(m_title + QStringLiteral(": ") + field.label);
   if (m_first == nullptr) m_first = made;
+  m_last = made;
   return made;
 }
 

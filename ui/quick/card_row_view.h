@@ -25,6 +25,7 @@ class CardRowView : public QFrame {
   /// Why it did not go in.
   void mark(const QString& sentence);
   [[nodiscard]] QWidget* firstField() const { return m_first; }
+  [[nodiscard]] QWidget* lastField() const { return m_last; }
 
  signals:
   void edited(const QString& field, const QString& value);
@@ -38,6 +39,7 @@ class CardRowView : public QFrame {
   std::string m_key;
   QString m_title;
   QWidget* m_first = nullptr;
+  QWidget* m_last = nullptr;
   std::vector<QPushButton*> m_ticks;  ///< at most one of them is down
   TextLabel* m_problem = nullptr;
 };

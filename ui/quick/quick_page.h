@@ -70,6 +70,7 @@ class QuickPage : public Page {
   QStringList m_heard;
   bool m_copying = false;
   std::map<std::string, CardRowView*> m_rows;
+  QWidget* m_lastInList = nullptr;  ///< where the Tab key leaves the list
 
   TextLabel* m_title;
   TextLabel* m_typed;

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/start/start_page.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QTableWidget>
+
+#include "ui/pages.h"
+#include "ui/start/job_card.h"
+#include "window_fixture.h"
+
+namespace sw::ui {
+namespace {
+
+class StartPageTest : public WindowTest {
+ protected:
+  void SetUp() override {
+    makeDemoBook();
+    openWindow();
+  }
+  [[nodiscard]] static PageId workPage() {
+    return hasPage(PageId::Work) ? PageId::Work : PageId::Sheet;
+  }
+};
+
+TEST_F(StartPageTest, TheJobWorkedOnLastIsTheFirstThingAtTheNextStart) {
+  EXPECT_FALSE(find<QPushButton>("goOn")->isVisible());  // nobody worked in this book yet
+  EXPECT_TRUE(find<QPushButton>("newJob")->hasFocus());
+  const auto state = *session->job(model::JobId{12});
+  const std::size_t step = *workshop::resumePoint(*state).step;
+  const Where where = whereOf(*state, step);
+  window->go({PageId::Sheet, model::JobId{12}, {}, where.step, where.side});
+  openWindow();
+  auto* goOn = find<QPushButton>("goOn");
+  ASSERT_TRUE(goOn->isVisible());
+  EXPECT_TRUE(goOn->hasFocus());
+  EXPECT_TRUE(goOn->text().contains(QStringLiteral("HB-0417, job 12")));
+  const QString title = QString::fromStdString(state->steps[step].step->title);
+  EXPECT_TRUE(find<QLabel>("goOnAt")->text().contains(title));
+  EXPECT_TRUE(goOn->accessibleName().contains(title));
+  QTest::keyClick(goOn, Qt::Key_Space);
+  EXPECT_EQ(window->here().page, workPage());
+  EXPECT_EQ(window->here().job, model::JobId{12});
+  EXPECT_EQ(window->here().step, where.step);
+  EXPECT_EQ(window->here().side, where.side);
+}
+
+TEST_F(StartPageTest, AClosedJobIsNotGoneOnWith) {
+  window->go({PageId::Sheet, model::JobId{1}, {}, {}, {}});
+  window->showStart();
+  EXPECT_FALSE(find<QPushButton>("goOn")->isVisible());
+}
+
+TEST_F(StartPageTest, ACardOpensTheWorkOfItsJob) {
+  auto* card = find<JobCard>("job_11");
+  QTest::mouseClick(card, Qt::LeftButton);
+  EXPECT_EQ(window->here().page, workPage());
+  EXPECT_EQ(window->here().job, model::JobId{11});
+}
+
+TEST_F(StartPageTest, VehiclesAreListedTheOneWorkedOnLastFirst) {
+  EXPECT_FALSE(find<QTableWidget>("vehicleTable")->isVisible());
+  press("vehicles");
+  auto* table = find<QTableWidget>("vehicleTable");
+  ASSERT_TRUE(table->isVisible());
+  EXPECT_EQ(static_cast<std::size_t>(table->rowCount()), (*session->shop())->vehicles().size());
+  EXPECT_EQ(table->item(0, 0)->text(), QStringLiteral("HB-0417"));
+  table->setFocus();
+  table->setCurrentCell(0, 0);
+  QTest::keyClick(table, Qt::Key_Return);
+  EXPECT_EQ(window->here().page, hasPage(PageId::Vehicle) ? PageId::Vehicle : PageId::NewJob);
+  ASSERT_TRUE(window->here().vehicle);
+  EXPECT_EQ((*session->shop())->vehicle(*window->here().vehicle)->fact.registration, "HB-0417");
+}
+
+TEST_F(StartPageTest, TheTabKeyVisitsTheCardsAfterNewJob) {
+  find<QPushButton>("newJob")->setFocus();
+  QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+  EXPECT_EQ(QApplication::focusWidget()->objectName(), QStringLiteral("job_10"));
+}
+
+}  // namespace
+}  // namespace sw::ui
