@@ -48,6 +48,17 @@ TEST_F(SearchBoxTest, FindsWhileTypingAndOpensByKeys) {
   EXPECT_EQ(window->here().job, model::JobId{12});
 }
 
+TEST_F(SearchBoxTest, WhatReadsTheSameIsListedOnce) {
+  typeAndWait(QStringLiteral("shake"));
+  QStringList found;
+  for (int row = 0; row < list()->count(); ++row) {
+    const QString text = list()->item(row)->text();
+    found += text.section(QStringLiteral(" – "), 0, 0) + text.section(QStringLiteral(": "), 1);
+  }
+  EXPECT_GE(found.size(), 5);
+  EXPECT_EQ(found.removeDuplicates(), 0);
+}
+
 TEST_F(SearchBoxTest, AVehicleOpensItsPage) {
   typeAndWait(QStringLiteral("2450"));
   QTest::keyClick(box(), Qt::Key_Down);

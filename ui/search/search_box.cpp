@@ -5,6 +5,8 @@
 #include <QKeyEvent>
 #include <QListWidget>
 #include <QTimer>
+#include <algorithm>
+#include <utility>
 
 #include "phrasing/error_sentence.h"
 #include "ui/common/theme.h"
@@ -50,7 +52,8 @@ SearchBox::SearchBox(ShopSession& session, QWidget* host, QWidget* parent)
   m_list->setAccessibleName(tr("Found"));
   m_list->setWordWrap(true);
   m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  m_list->setAutoFillBackground(true);
+  m_list->setFrameStyle(QFrame::Box | QFrame::Plain);  // seen over the page in every look
+  m_list->setLineWidth(2);
   m_list->hide();
   m_list->installEventFilter(this);
   m_host->installEventFilter(this);
@@ -83,6 +86,11 @@ void SearchBox::find() {
   auto rows = report::searchRowsOf(m_session.workshop(), text().toStdString(), kMostRows);
   m_list->clear();
   if (rows) {
+    // The owner's words are often the complaint's, too: said once.
+    const auto same = [](const report::SearchRow& a, const report::SearchRow& b) {
+      return a.job && a.job == b.job && a.text == b.text;
+    };
+    rows->erase(std::unique(rows->begin(), rows->end(), same), rows->end());
     m_rows = std::move(*rows);
     for (const report::SearchRow& row : m_rows) m_list->addItem(lineOf(row));
   }

@@ -93,8 +93,7 @@ StartPage::StartPage(ShopSession& session, QWidget* parent)
       m_due(table("dueTable", tr("Rechecks due"),
                   {tr("Vehicle"), tr("Recheck"), tr("Due"), tr("State")}, 1, m_stack)),
       m_vehicleTable(table("vehicleTable", tr("Vehicles; Enter opens one"),
-                           {tr("Vehicle"), tr("Make and model"), tr("Owner"), tr("Jobs")}, 1,
-                           m_stack)) {
+                           {tr("Vehicle"), tr("Make, model, owner"), tr("Jobs")}, 1, m_stack)) {
   build();
   layOut();
   link();
@@ -291,9 +290,10 @@ void StartPage::showVehicles() {
   for (const report::VehicleRow& row : *rows) {
     const QString jobs = row.openJobs == 0 ? QString::number(row.jobs)
                                            : tr("%1, open %2").arg(row.jobs).arg(row.openJobs);
+    QStringList what{QString::fromStdString(row.makeModel), QString::fromStdString(row.owner)};
+    what.removeAll(QString());
     fill(*m_vehicleTable, static_cast<int>(m_listed.size()),
-         {QString::fromStdString(row.registration), QString::fromStdString(row.makeModel),
-          QString::fromStdString(row.owner), jobs});
+         {QString::fromStdString(row.registration), what.join(QStringLiteral("; ")), jobs});
     m_listed.push_back(row.vehicle);
   }
 }
