@@ -73,6 +73,7 @@ MainWindow::MainWindow(ShopSession& session, QWidget* parent)
     refreshJobBar();
   });
   listPeople();
+  fitBars();
   showStart();
 }
 
@@ -159,6 +160,12 @@ void MainWindow::switchMode() {
   Theme theme = currentTheme();
   theme.mode = theme.mode == Mode::Desk ? Mode::Workshop : Mode::Desk;
   applyTheme(theme);
+  fitBars();
+}
+
+void MainWindow::fitBars() {
+  // With gloves the bar keeps to one line: the look waits for F9 or the desk.
+  m_buttons[ActionId::Look]->setVisible(currentTheme().mode == Mode::Desk);
 }
 
 void MainWindow::switchLook() {

@@ -50,6 +50,7 @@ class MainWindow : public QMainWindow {
   void listPeople();
   void refreshJobBar();
   void switchMode();
+  void fitBars();
   void switchLook();
   void complain(const QString& sentence);
 

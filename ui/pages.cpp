@@ -15,8 +15,8 @@
 #include "ui/quick/quick_page.h"
 #include "ui/sheet/sheet_page.h"
 #include "ui/start/start_page.h"
-#include "ui/work/work_page.h"
 #include "ui/vehicles/vehicle_page.h"
+#include "ui/work/work_page.h"
 
 namespace sw::ui {
 
@@ -42,11 +42,6 @@ constexpr std::array kPages{
 
 std::span<const PageRow> pages() {
   return kPages;
-}
-
-bool hasPage(PageId id) {
-  return std::any_of(kPages.begin(), kPages.end(),
-                     [id](const PageRow& row) { return row.id == id; });
 }
 
 Page* makePage(PageId id, ShopSession& session, QWidget* parent) {

@@ -28,11 +28,6 @@ struct PageRow {
   PageScope scope = PageScope::Book;
 };
 [[nodiscard]] std::span<const PageRow> pages();
-[[nodiscard]] bool hasPage(PageId id);
-
-/// Is there such a page yet?
-[[nodiscard]] bool hasPage(PageId id);
-
 /// Makes the page; `parent` owns it.
 [[nodiscard]] Page* makePage(PageId id, ShopSession& session, QWidget* parent);
 

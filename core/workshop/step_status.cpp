@@ -30,9 +30,11 @@ StepStatus doneStatus(const JobState& job, std::size_t step) {
   }
 }
 
-bool timerRuns(const JobState& job, std::size_t step) {
-  return std::any_of(job.timers.begin(), job.timers.end(),
-                     [step](const TimerView& timer) { return timer.step == step; });
+bool timerRuns(const JobState& job, std::size_t step, Timestamp now) {
+  return std::any_of(job.timers.begin(), job.timers.end(), [&](const TimerView& timer) {
+    const auto gone = now.utcMilliseconds - timer.startedAt.utcMilliseconds;
+    return timer.step == step && static_cast<double>(gone) / 60'000.0 < timer.minutes;
+  });
 }
 
 bool doneOrPassed(const JobState& job, std::size_t step) {
@@ -42,7 +44,7 @@ bool doneOrPassed(const JobState& job, std::size_t step) {
 
 }  // namespace
 
-std::vector<StepLine> stepLines(const JobState& job) {
+std::vector<StepLine> stepLines(const JobState& job, Timestamp now) {
   std::vector<StepLine> lines(job.steps.size());
   for (std::size_t i = 0; i < lines.size(); ++i) {
     StepLine& line = lines[i];
@@ -50,7 +52,7 @@ std::vector<StepLine> stepLines(const JobState& job) {
       line.status = StepStatus::Superseded;
     } else if (doneOrPassed(job, i)) {
       line.status = doneStatus(job, i);
-    } else if (timerRuns(job, i)) {
+    } else if (timerRuns(job, i, now)) {
       line.status = StepStatus::Running;
     } else {
       line.against = againstWork(job, i);

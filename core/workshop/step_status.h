@@ -16,7 +16,7 @@ namespace sw::workshop {
 enum class StepStatus {
   Ready,    ///< can be worked on now
   Waits,    ///< something comes first
-  Running,  ///< its timer runs
+  Running,  ///< its time is not up yet
   Done,
   DoneBefore,  ///< done before recording began
   NotApplicable,
@@ -30,8 +30,8 @@ struct StepLine {
   std::vector<Refusal> against;  ///< what comes first, for a step that waits
 };
 
-/// One line a step of `job`, in the same order.
-[[nodiscard]] std::vector<StepLine> stepLines(const JobState& job);
+/// One line a step of `job`, in the same order. A timer runs until its time is up at `now`.
+[[nodiscard]] std::vector<StepLine> stepLines(const JobState& job, Timestamp now);
 /// What is open: ready, waiting or running, and neither optional nor superseded.
 [[nodiscard]] bool stillOpen(const JobState& job, std::size_t step);
 

@@ -202,10 +202,7 @@ TEST_F(ComplaintTest, ThePlanIsStartedOnceWithWhatWasTyped) {
   ASSERT_TRUE(job()->complaint) << window->message().toStdString();
   EXPECT_EQ(job()->complaint->words, "shakes");
   EXPECT_EQ(job()->runs.size(), session->library().plan("swivel-preload")->procedures.size());
-  const PageId expected = hasPage(PageId::Kit)    ? PageId::Kit
-                          : hasPage(PageId::Work) ? PageId::Work
-                                                  : PageId::Complaint;
-  EXPECT_EQ(window->here().page, expected);
+  EXPECT_EQ(window->here().page, PageId::Kit);
   openPage();
   EXPECT_FALSE(find<QWidget>("startPlan")->isVisible());
   EXPECT_TRUE(find<QWidget>("goOnWorking")->isVisible());

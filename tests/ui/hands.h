@@ -194,7 +194,7 @@ class Hands : public WindowTest {
   /// Works on, step after step, until `stop` says so or nothing is ready any more.
   void workOn(const std::function<bool(const workshop::StepView&)>& stop = {}) {
     for (int count = 0; count < 1000; ++count) {
-      const auto lines = workshop::stepLines(*state());
+      const auto lines = workshop::stepLines(*state(), clock.now());
       const auto next = workshop::nextReadyStep(*state(), lines, std::nullopt, std::nullopt);
       if (!next) return;
       const workshop::StepView view = state()->steps[*next];
@@ -203,7 +203,12 @@ class Hands : public WindowTest {
       if (hereName() != name) goTo(whereOf(*state(), *next).step, view.side);
       ASSERT_EQ(hereName(), name);
       const std::size_t before = state()->entries.size();
+      const Date day = localDate(clock.now());
       doStep();
+      if (localDate(clock.now()) != day) {  // a new day asks for the support first
+        window->go({PageId::Work, number, {}, {}, {}});
+        continue;
+      }
       ASSERT_GT(state()->entries.size(), before)
           << name << ": nothing was recorded; " << window->message().toStdString();
     }
@@ -213,7 +218,7 @@ class Hands : public WindowTest {
   /// What is still open and why, for the message of a test that stalls.
   std::string openSteps() {
     std::string text;
-    const auto lines = workshop::stepLines(*state());
+    const auto lines = workshop::stepLines(*state(), clock.now());
     for (std::size_t i = 0; i < lines.size(); ++i) {
       if (!workshop::stillOpen(*state(), i)) continue;
       text += state()->stepName(i) + " " + std::string(wordOf(lines[i].status));

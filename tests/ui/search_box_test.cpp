@@ -25,9 +25,6 @@ class SearchBoxTest : public WindowTest {
     QTest::keyClicks(box(), text);
     EXPECT_TRUE(QTest::qWaitFor([this] { return list()->isVisible(); }, 2000));
   }
-  [[nodiscard]] static PageId jobPage() {
-    return hasPage(PageId::Work) ? PageId::Work : PageId::Sheet;
-  }
 };
 
 TEST_F(SearchBoxTest, FindsWhileTypingAndOpensByKeys) {
@@ -44,7 +41,7 @@ TEST_F(SearchBoxTest, FindsWhileTypingAndOpensByKeys) {
   EXPECT_TRUE(list()->hasFocus());
   QTest::keyClick(list(), Qt::Key_Return);
   EXPECT_FALSE(list()->isVisible());
-  EXPECT_EQ(window->here().page, jobPage());
+  EXPECT_EQ(window->here().page, PageId::Work);
   EXPECT_EQ(window->here().job, model::JobId{12});
 }
 
@@ -63,7 +60,7 @@ TEST_F(SearchBoxTest, AVehicleOpensItsPage) {
   typeAndWait(QStringLiteral("2450"));
   QTest::keyClick(box(), Qt::Key_Down);
   QTest::keyClick(list(), Qt::Key_Enter);
-  EXPECT_EQ(window->here().page, hasPage(PageId::Vehicle) ? PageId::Vehicle : PageId::Start);
+  EXPECT_EQ(window->here().page, PageId::Vehicle);
   ASSERT_TRUE(window->here().vehicle);
   const auto* vehicle = (*session->shop())->vehicle(*window->here().vehicle);
   ASSERT_NE(vehicle, nullptr);

@@ -18,9 +18,6 @@ class StartPageTest : public WindowTest {
     makeDemoBook();
     openWindow();
   }
-  [[nodiscard]] static PageId workPage() {
-    return hasPage(PageId::Work) ? PageId::Work : PageId::Sheet;
-  }
 };
 
 TEST_F(StartPageTest, TheJobWorkedOnLastIsTheFirstThingAtTheNextStart) {
@@ -39,7 +36,7 @@ TEST_F(StartPageTest, TheJobWorkedOnLastIsTheFirstThingAtTheNextStart) {
   EXPECT_TRUE(find<QLabel>("goOnAt")->text().contains(title));
   EXPECT_TRUE(goOn->accessibleName().contains(title));
   QTest::keyClick(goOn, Qt::Key_Space);
-  EXPECT_EQ(window->here().page, workPage());
+  EXPECT_EQ(window->here().page, PageId::Work);
   EXPECT_EQ(window->here().job, model::JobId{12});
   EXPECT_EQ(window->here().step, where.step);
   EXPECT_EQ(window->here().side, where.side);
@@ -54,7 +51,7 @@ TEST_F(StartPageTest, AClosedJobIsNotGoneOnWith) {
 TEST_F(StartPageTest, ACardOpensTheWorkOfItsJob) {
   auto* card = find<JobCard>("job_11");
   QTest::mouseClick(card, Qt::LeftButton);
-  EXPECT_EQ(window->here().page, workPage());
+  EXPECT_EQ(window->here().page, PageId::Work);
   EXPECT_EQ(window->here().job, model::JobId{11});
 }
 
@@ -68,7 +65,7 @@ TEST_F(StartPageTest, VehiclesAreListedTheOneWorkedOnLastFirst) {
   table->setFocus();
   table->setCurrentCell(0, 0);
   QTest::keyClick(table, Qt::Key_Return);
-  EXPECT_EQ(window->here().page, hasPage(PageId::Vehicle) ? PageId::Vehicle : PageId::NewJob);
+  EXPECT_EQ(window->here().page, PageId::Vehicle);
   ASSERT_TRUE(window->here().vehicle);
   EXPECT_EQ((*session->shop())->vehicle(*window->here().vehicle)->fact.registration, "HB-0417");
 }

@@ -164,7 +164,7 @@ class WholeJob : public Hands {
     return state()->runs[view.run].fact.round > 1 ? QStringLiteral("20 N") : QStringLiteral("19 N");
   }
   void drive(model::RoadTestWhen when) override {
-    if (++drives != 2) return Hands::drive(when);
+    if (when == model::RoadTestWhen::Before || ++drives > 1) return Hands::drive(when);
     pressSeen(QStringLiteral("shake_less"));
     seen<QLineEdit>(QStringLiteral("roadOnset"))->setText(QStringLiteral("72 km/h"));
     pressSeen(QStringLiteral("speedSource_dial"));
@@ -227,7 +227,7 @@ class WholeJob : public Hands {
     const QString text = QString::fromUtf8(read.readAllStandardOutput());
     for (const char* words : {"HBX 204", "Ina Brook", "shakes after a pothole", "wrong side",
                               "21.5 lbf ft", "workshop book of the owner", "mudguard bolt"}) {
-      EXPECT_TRUE(text.contains(QString::fromLatin1(words))) << words;
+      EXPECT_TRUE(text.contains(QString::fromLatin1(words), Qt::CaseInsensitive)) << words;
     }
   }
 
@@ -251,7 +251,8 @@ TEST_F(WholeJob, FromAnEmptyBookToThePrintedSheet) {
 
   // Up to the pulls of the first pack, both sides.
   ASSERT_NO_FATAL_FAILURE(workOn([&](const auto& view) { return atPull(view, 1); }));
-  const auto firstPull = workshop::nextReadyStep(*state(), workshop::stepLines(*state()), {}, {});
+  const auto firstPull =
+      workshop::nextReadyStep(*state(), workshop::stepLines(*state(), clock.now()), {}, {});
   ASSERT_TRUE(firstPull);
   ASSERT_EQ(state()->steps[*firstPull].side, model::Side::Left);
   const std::string pullStep = whereOf(*state(), *firstPull).step;
@@ -281,7 +282,8 @@ TEST_F(WholeJob, FromAnEmptyBookToThePrintedSheet) {
 
   // Interrupted: the program ends, and starts again on the same step.
   ASSERT_NO_FATAL_FAILURE(workOn([&](const auto& view) { return view.step->torque.has_value(); }));
-  const auto torqueStep = workshop::nextReadyStep(*state(), workshop::stepLines(*state()), {}, {});
+  const auto torqueStep =
+      workshop::nextReadyStep(*state(), workshop::stepLines(*state(), clock.now()), {}, {});
   ASSERT_TRUE(torqueStep);
   goTo(whereOf(*state(), *torqueStep).step, state()->steps[*torqueStep].side);
   ASSERT_TRUE(pressSeen(QStringLiteral("recordTorque")));
@@ -292,7 +294,7 @@ TEST_F(WholeJob, FromAnEmptyBookToThePrintedSheet) {
   // The second pack, the drive that still shakes, the second round, and the end.
   ASSERT_NO_FATAL_FAILURE(workOn());
   ASSERT_EQ(openSteps(), "");
-  EXPECT_EQ(drives, 3);  // before the work, after it, and after the second round
+  EXPECT_EQ(drives, 2);  // one that still shakes, and one after the second round
   EXPECT_TRUE(typedInFeet);
   for (const workshop::Refusal& refusal : workshop::againstSignOff(*state())) {
     ADD_FAILURE() << refusal.key << "|" << refusal.step << "|" << refusal.what;

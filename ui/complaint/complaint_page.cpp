@@ -15,7 +15,6 @@
 #include "ui/complaint/causes_part.h"
 #include "ui/complaint/four_answers.h"
 #include "ui/complaint/plan_part.h"
-#include "ui/pages.h"
 
 namespace sw::ui {
 
@@ -180,15 +179,11 @@ void ComplaintPage::startPlan() {
   workshop::StartPlan action;
   action.plan = m_plan->plan();
   if (!session().perform(action, {m_job, {}, {}, {}, {}})) return;
-  if (hasPage(PageId::Kit)) {
-    emit goWanted({PageId::Kit, m_job, {}, {}, {}});
-  } else {
-    goToWork();
-  }
+  emit goWanted({PageId::Kit, m_job, {}, {}, {}});
 }
 
 void ComplaintPage::goToWork() {
-  if (hasPage(PageId::Work)) emit goWanted({PageId::Work, m_job, {}, {}, {}});
+  emit goWanted({PageId::Work, m_job, {}, {}, {}});
 }
 
 }  // namespace sw::ui

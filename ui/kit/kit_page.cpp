@@ -11,7 +11,6 @@
 #include "ui/common/tab_order.h"
 #include "ui/common/text_label.h"
 #include "ui/kit/kit_row.h"
-#include "ui/pages.h"
 
 namespace sw::ui {
 
@@ -32,11 +31,11 @@ KitPage::KitPage(ShopSession& session, QWidget* parent)
   layOut();
   connect(m_plan, &QPushButton::clicked, this, [this] {
     // The plan follows from the complaint; without that page a filled-in card can start it.
-    const PageId page = hasPage(PageId::Complaint) ? PageId::Complaint : PageId::Quick;
+    const PageId page = PageId::Complaint;
     emit goWanted({page, m_job, {}, {}, {}});
   });
   connect(m_work, &QPushButton::clicked, this, [this] {
-    const PageId page = hasPage(PageId::Work) ? PageId::Work : PageId::Sheet;
+    const PageId page = PageId::Work;
     emit goWanted({page, m_job, {}, {}, {}});
   });
   connect(&this->session(), &ShopSession::changed, this, [this] {

@@ -10,7 +10,6 @@
 
 #include "phrasing/error_sentence.h"
 #include "ui/common/theme.h"
-#include "ui/pages.h"
 
 namespace sw::ui {
 
@@ -31,9 +30,9 @@ QString lineOf(const report::SearchRow& row) {
 
 Goal goalOf(const report::SearchRow& row) {
   if (row.job) {
-    return {hasPage(PageId::Work) ? PageId::Work : PageId::Sheet, row.job, row.vehicle, {}, {}};
+    return {PageId::Work, row.job, row.vehicle, {}, {}};
   }
-  return {hasPage(PageId::Vehicle) ? PageId::Vehicle : PageId::Start, {}, row.vehicle, {}, {}};
+  return {PageId::Vehicle, {}, row.vehicle, {}, {}};
 }
 
 }  // namespace
@@ -69,9 +68,8 @@ SearchBox::SearchBox(ShopSession& session, QWidget* host, QWidget* parent)
 }
 
 QSize SearchBox::sizeHint() const {
-  // With gloves the bar has no room to spare.
-  const int letters = currentTheme().mode == Mode::Desk ? 24 : 8;
-  return {fontMetrics().averageCharWidth() * letters, QLineEdit::sizeHint().height()};
+  const Sizes sizes = sizesOf(currentTheme().mode);
+  return {qMax(15 * sizes.textPixels, 3 * sizes.target), QLineEdit::sizeHint().height()};
 }
 
 void SearchBox::start() {

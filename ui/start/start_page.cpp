@@ -15,7 +15,6 @@
 #include "report/book_lists.h"
 #include "ui/common/text_label.h"
 #include "ui/common/theme.h"
-#include "ui/pages.h"
 #include "ui/start/job_card.h"
 #include "workshop/step_status.h"
 
@@ -32,10 +31,6 @@ QString whenText(const report::DueRow& row) {
   }
   if (row.atOdometer) parts += QString::fromStdString(row.atOdometer->text());
   return parts.join(QStringLiteral(", "));
-}
-
-PageId PageId::Work {
-  return hasPage(PageId::Work) ? PageId::Work : PageId::Sheet;
 }
 
 /// The step that was shown last where it is still open, else the one the job goes on with.
@@ -300,7 +295,7 @@ void StartPage::showVehicles() {
 
 void StartPage::openVehicle(int row) {
   if (row < 0 || row >= static_cast<int>(m_listed.size())) return;
-  const PageId page = hasPage(PageId::Vehicle) ? PageId::Vehicle : PageId::NewJob;
+  const PageId page = PageId::Vehicle;
   emit goWanted({page, {}, m_listed[static_cast<std::size_t>(row)], {}, {}});
 }
 

@@ -80,9 +80,13 @@ QWidget* HoldSection::firstField() {
   return m_answer;
 }
 
-void HoldSection::fill(Showing) {
+void HoldSection::fill(Showing showing) {
   const workshop::HoldView* hold = context().job->holdAt(context().step);
   if (hold == nullptr) return;
+  // Looked at again with nothing new: what is being typed stays.
+  const std::size_t entries = context().job->entries.size();
+  if (showing == Showing::SameStep && entries == m_entries && m_statement != nullptr) return;
+  m_entries = entries;
   const bool noSupport =
       context().definition().hold->key == "support" && !context().job->support.has_value();
   const Date today = localDate(session().workshop().clock().now());

@@ -40,6 +40,7 @@ class HoldSection final : public StepSection {
   QLineEdit* m_answer;
   QPushButton* m_record;
   const procedures::Statement* m_statement = nullptr;
+  std::size_t m_entries = 0;         ///< of the job when it was shown
   std::vector<std::string> m_words;  ///< of the choices, as shown
   std::vector<QPushButton*> m_buttons;
 };

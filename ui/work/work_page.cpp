@@ -5,7 +5,9 @@
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "phrasing/error_sentence.h"
 #include "phrasing/names.h"
@@ -17,6 +19,8 @@
 namespace sw::ui {
 
 namespace {
+
+constexpr int kLookAtTheClock = 20'000;  // ms, while a step waits for its time
 
 QString joined(const std::vector<QString>& items) {
   return QStringList(items.begin(), items.end()).join(QStringLiteral(", "));
@@ -85,6 +89,14 @@ WorkPage::WorkPage(ShopSession& session, QWidget* parent)
   connect(m_addProcedure, &QPushButton::clicked, this, &WorkPage::addProcedure);
   connect(&session, &ShopSession::changed, this, [this] {
     if (isVisible()) look();
+  });
+  auto* clock = new QTimer(this);
+  clock->start(kLookAtTheClock);
+  connect(clock, &QTimer::timeout, this, [this] {
+    const auto runs = [](const workshop::StepLine& line) {
+      return line.status == workshop::StepStatus::Running;
+    };
+    if (isVisible() && std::any_of(m_lines.begin(), m_lines.end(), runs)) look();
   });
 }
 
@@ -166,7 +178,7 @@ void WorkPage::look() {
     return;
   }
   m_job = *job;
-  m_lines = workshop::stepLines(*m_job);
+  m_lines = workshop::stepLines(*m_job, session().workshop().clock().now());
   // The plan may have grown: the step is found again by its run and name.
   const bool had = m_step.has_value();
   m_step.reset();
