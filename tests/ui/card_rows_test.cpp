@@ -155,5 +155,15 @@ TEST(DoneAt, TimesAsPeopleWriteThem) {
   }
 }
 
+TEST(DoneAt, ATimeKeepsItsDay) {
+  const Timestamp now = *parseTimestamp("2031-03-03T16:20+01:00");
+  EXPECT_EQ(withItsDay(QStringLiteral("9:05"), now), QStringLiteral("2031-03-03 09:05"));
+  EXPECT_EQ(withItsDay(QStringLiteral("2031-03-02 14:05"), now),
+            QStringLiteral("2031-03-02 14:05"));
+  for (const char* kept : {"", "noon", "25:10"}) {
+    EXPECT_EQ(withItsDay(QString::fromLatin1(kept), now), QString::fromLatin1(kept));
+  }
+}
+
 }  // namespace
 }  // namespace sw::ui

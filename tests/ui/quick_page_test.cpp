@@ -140,6 +140,41 @@ TEST_F(QuickPageTest, WhatWasTypedSurvivesTheEndOfTheProgram) {
   EXPECT_EQ(find<QLineEdit>(name.toUtf8().constData())->text(), QStringLiteral("cupped inside"));
 }
 
+TEST_F(QuickPageTest, ATimeTypedTodayMeansTodayAlsoTomorrow) {
+  openCard(12);
+  type("doneWhen", QStringLiteral("07:40"));
+  window->showStart();
+  clock.advanceMilliseconds(24LL * 3600 * 1000);
+  openCard(12);
+  EXPECT_EQ(find<QLineEdit>("doneWhen")->text(), QStringLiteral("2031-03-03 07:40"));
+}
+
+// The scale in hand is the scale of the next row.
+TEST_F(QuickPageTest, TheInstrumentChosenStandsInTheRowsBelow) {
+  openCard(12);
+  press("group:as-found-pull#1");
+  const auto boxes = [this] {
+    return window->findChildren<QComboBox*>(
+        QRegularExpression(QStringLiteral("^as-found-pull#1/.*readings/instrument$")));
+  };
+  ASSERT_GE(boxes().size(), 2);
+  auto* first = boxes().front();
+  const QString name = first->objectName();
+  ASSERT_GE(first->count(), 3) << "a shop with two instruments for it";
+  first->setFocus();
+  first->setCurrentIndex(2);
+  settle();
+  int alike = 0;
+  for (auto* box : boxes()) {
+    if (box->count() != boxes().front()->count()) continue;
+    alike += box->currentIndex() == 2 ? 1 : 0;
+  }
+  EXPECT_GE(alike, 2);
+  EXPECT_EQ(QApplication::focusWidget()->objectName(), name);
+  // Only the row that was touched counts as filled in.
+  EXPECT_TRUE(find<QLabel>("typedRows")->text().endsWith(QStringLiteral(": 1")));
+}
+
 TEST_F(QuickPageTest, HalfARowStopsWithItsName) {
   openCard(12);
   auto* words = like<QLineEdit>("^free-checks#1/.*text$");

@@ -41,4 +41,12 @@ Result<std::optional<std::string>> doneAtOf(const QString& text, const Timestamp
   return std::optional(iso);
 }
 
+QString withItsDay(const QString& text, const Timestamp& now) {
+  static const QRegularExpression kTimeAlone(QStringLiteral("^\\s*[0-9]{1,2}:?[0-9]{2}\\s*$"));
+  const auto read = doneAtOf(text, now);
+  if (!kTimeAlone.match(text).hasMatch() || !read || !*read) return text;
+  constexpr int kMinutes = 16;  // "2031-03-03T14:05"
+  return QString::fromStdString(**read).left(kMinutes).replace(kDayLength, 1, QLatin1Char(' '));
+}
+
 }  // namespace sw::ui

@@ -15,5 +15,8 @@ namespace sw::ui {
 /// "clock.not_a_time".
 [[nodiscard]] Result<std::optional<std::string>> doneAtOf(const QString& text,
                                                           const Timestamp& now);
+/// The same with its day, "2031-03-03 14:05", so that it still means that day tomorrow; what is no
+/// time stays as it was typed.
+[[nodiscard]] QString withItsDay(const QString& text, const Timestamp& now);
 
 }  // namespace sw::ui

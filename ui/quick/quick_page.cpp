@@ -117,6 +117,9 @@ void QuickPage::link() {
   connect(m_when, &QLineEdit::textEdited, this, [this] {
     if (!m_keep->isActive()) m_keep->start();
   });
+  // Said with its day, or it would mean another day tomorrow.
+  connect(m_when, &QLineEdit::editingFinished, this,
+          [this] { m_when->setText(dated(m_when->text())); });
   connect(m_keep, &QTimer::timeout, this, &QuickPage::keepDraft);
   connect(&session(), &ShopSession::told, this, [this](const QString& sentence) {
     if (m_copying) m_heard += sentence;
@@ -258,14 +261,16 @@ void QuickPage::startPlan() {
 }
 
 void QuickPage::edit(const CardRow& row, const QString& field, const QString& value) {
-  m_values[row.key][field.toStdString()] = value.toStdString();
+  const bool isTime = field == QLatin1String("began");
+  m_values[row.key][field.toStdString()] = (isTime ? dated(value) : value).toStdString();
   if (!m_keep->isActive()) m_keep->start();
   sayWhatIsTyped();
   for (const CardField& chosen : row.fields) {
     if (chosen.name != field.toStdString() || !staysInHand(chosen) || value.isEmpty()) continue;
     if (m_lastChoices[choiceKey(chosen)] == value.toStdString()) continue;
     m_lastChoices[choiceKey(chosen)] = value.toStdString();
-    rebuild();
+    // Later: the field that says so is one of those made anew.
+    QMetaObject::invokeMethod(this, &QuickPage::rebuild, Qt::QueuedConnection);
   }
 }
 
@@ -345,6 +350,10 @@ void QuickPage::stopAt(const CardRow& row, const QString& sentence) {
   m_folds[row.key.substr(0, row.key.find('/'))] = true;
 }
 
+QString QuickPage::dated(const QString& time) const {
+  return withItsDay(time, session().workshop().clock().now());
+}
+
 QString QuickPage::draftPlace() const {
   return QStringLiteral("job/%1/card").arg(m_job.value);
 }
@@ -374,7 +383,7 @@ void QuickPage::keepDraft() {
     }
     rows.insert(QString::fromStdString(key), fields);
   }
-  const QString when = m_when->text();
+  const QString when = dated(m_when->text());
   const QJsonObject kept{{QStringLiteral("when"), when}, {QStringLiteral("rows"), rows}};
   const bool nothing = rows.isEmpty() && when.isEmpty();
   session().keepDraft(

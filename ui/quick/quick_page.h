@@ -58,6 +58,8 @@ class QuickPage : public Page {
   void readDraft();
   void keepDraft();
   [[nodiscard]] QString draftPlace() const;
+  /// A time of day with its day.
+  [[nodiscard]] QString dated(const QString& time) const;
   [[nodiscard]] std::vector<CardGroup> groups() const;
 
   model::JobId m_job;
