@@ -85,6 +85,17 @@ TEST_F(KitPageTest, WhatIsMissingShowsWhatDoesInstead) {
   FAIL() << "no tool of the plan has an alternative";
 }
 
+TEST_F(KitPageTest, GoesOnWhereTheTickingStopped) {
+  const auto all = needed();
+  const std::size_t far = all.size() / 2;
+  for (std::size_t i = 0; i < far; ++i) button("have", all[i].key)->click();
+  window->showStart();
+  showKit();
+  auto* next = button("have", all[far].key);
+  EXPECT_TRUE(next->hasFocus());
+  EXPECT_FALSE(next->visibleRegion().isEmpty());
+}
+
 TEST_F(KitPageTest, GoesToWork) {
   press("kitWork");
   EXPECT_EQ(window->here().page, PageId::Work);

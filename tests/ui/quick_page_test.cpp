@@ -110,6 +110,8 @@ TEST_F(QuickPageTest, StopsAtTheFirstRefusalAndKeepsWhatComesAfter) {
   EXPECT_TRUE(problem(refused.c_str()).contains(QStringLiteral("Engine off")));
   EXPECT_TRUE(find<QPushButton>((refused + "/tick").c_str())->isChecked());
   EXPECT_TRUE(find<QPushButton>((refused + "/tick").c_str())->hasFocus());
+  settle();
+  EXPECT_FALSE(find<QPushButton>((refused + "/tick").c_str())->visibleRegion().isEmpty());
   EXPECT_TRUE(find<QPushButton>(laterName.toUtf8().constData())->isChecked());
   EXPECT_TRUE(find<QLabel>("typedRows")->text().endsWith(QStringLiteral("2")));
 }

@@ -9,6 +9,7 @@
 #include "phrasing/error_sentence.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/tab_order.h"
+#include "ui/common/bring_into_view.h"
 #include "ui/common/text_label.h"
 #include "ui/kit/kit_row.h"
 
@@ -82,6 +83,7 @@ void KitPage::begin(const Goal& goal) {
   QWidget* first = open != m_rows.end() ? static_cast<QWidget*>((*open)->have()) : m_work;
   if (!m_plan->isHidden()) first = m_plan;
   first->setFocus();
+  if (open != m_rows.end()) bringIntoView(*m_scroll, **open);
 }
 
 void KitPage::rebuild() {

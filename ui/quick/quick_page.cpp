@@ -13,6 +13,7 @@
 
 #include "phrasing/error_sentence.h"
 #include "report/job_paper.h"
+#include "ui/common/bring_into_view.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/tab_order.h"
 #include "ui/common/text_label.h"
@@ -246,12 +247,17 @@ void QuickPage::focusFirst() {
     for (const CardRow& row : group.rows) {
       const auto view = m_rows.find(row.key);
       if (view == m_rows.end()) continue;
-      view->second->firstField()->setFocus();
+      goTo(*view->second);
       return;
     }
   }
   QWidget* other = m_plan->isHidden() ? static_cast<QWidget*>(m_when) : m_plan;
   other->setFocus();
+}
+
+void QuickPage::goTo(CardRowView& row) {
+  row.firstField()->setFocus();
+  bringIntoView(*m_scroll, row);
 }
 
 void QuickPage::startPlan() {
@@ -317,8 +323,7 @@ void QuickPage::copyIn() {
   emit failed(tr("Rows copied in: %1. Stopped at %2").arg(count).arg(m_stop->second));
   const auto view = m_rows.find(m_stop->first);
   if (view == m_rows.end()) return;
-  view->second->firstField()->setFocus();
-  m_scroll->ensureWidgetVisible(view->second);
+  goTo(*view->second);
 }
 
 bool QuickPage::send(const CardRow& row, const std::optional<std::string>& doneAt) {
@@ -338,10 +343,11 @@ bool QuickPage::send(const CardRow& row, const std::optional<std::string>& doneA
     return false;
   }
   m_values.erase(row.key);
-  QStringList line{row.detail.isEmpty() ? row.title : row.title + QStringLiteral(", ") + row.detail,
-                   tr("in the book.")};
+  const bool asked = row.kind == CardKind::Statement || row.kind == CardKind::Answer ||
+                     row.kind == CardKind::Torque || row.kind == CardKind::Part;
+  const QString what = asked ? row.title + QStringLiteral(": ") + row.detail : row.title;
   m_wentIn[row.key.substr(0, row.key.find('/'))] +=
-      line.join(QStringLiteral(": ")) + QLatin1Char(' ') + m_heard.join(QLatin1Char(' '));
+      tr("%1 – in the book. %2").arg(what, m_heard.join(QLatin1Char(' '))).trimmed();
   return true;
 }
 

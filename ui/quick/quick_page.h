@@ -44,6 +44,8 @@ class QuickPage : public Page {
   void addRow(const CardRow& row, const std::string& stepAbove);
   void sayWhatIsTyped();
   void focusFirst();
+  /// The keyboard to its first field, and the row into view.
+  void goTo(CardRowView& row);
   void startPlan();
 
   void edit(const CardRow& row, const QString& field, const QString& value);
