@@ -7,9 +7,9 @@
 #include <algorithm>
 
 #include "phrasing/error_sentence.h"
+#include "ui/common/bring_into_view.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/tab_order.h"
-#include "ui/common/bring_into_view.h"
 #include "ui/common/text_label.h"
 #include "ui/kit/kit_row.h"
 
