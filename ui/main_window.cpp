@@ -84,7 +84,6 @@ QPushButton* MainWindow::button(ActionId id, QWidget* parent) {
   made->setToolTip(actionText(row.tip));
   made->setAccessibleName(actionText(row.text));
   made->setAccessibleDescription(actionText(row.tip));
-  connect(made, &QPushButton::clicked, this, [this, id] { act(id); });
   m_buttons[id] = made;
   return made;
 }
@@ -95,7 +94,9 @@ void MainWindow::buildBar() {
   row->setContentsMargins(8, 6, 8, 6);
   for (const ActionId id : {ActionId::Start, ActionId::NewJob, ActionId::Instruments,
                             ActionId::Undo, ActionId::Mode, ActionId::Look}) {
-    row->addWidget(button(id, m_bar));
+    auto* made = button(id, m_bar);
+    connect(made, &QPushButton::clicked, this, [this, id] { act(id); });
+    row->addWidget(made);
   }
   m_people->setObjectName(QStringLiteral("people"));
   m_people->setAccessibleName(tr("Who is at work"));
@@ -123,6 +124,8 @@ void MainWindow::buildJobBar() {
   for (const auto& [action, page] : kJobPages) {
     auto* made = button(action, m_jobBar);
     made->setCheckable(true);
+    // Not "clicked": assistive tools switch a button without a click.
+    connect(made, &QPushButton::toggled, this, [this, id = action] { act(id); });
     row->addWidget(made);
   }
   m_jobBar->hide();
@@ -199,6 +202,7 @@ void MainWindow::refreshJobBar() {
   const bool ofAJob = m_here.job.has_value();
   m_jobBar->setVisible(ofAJob);
   for (const auto& [action, page] : kJobPages) {
+    const QSignalBlocker quiet(m_buttons[action]);
     m_buttons[action]->setChecked(page == m_here.page);
   }
   const QString undo = ofAJob ? m_session.undoText(*m_here.job) : QString();

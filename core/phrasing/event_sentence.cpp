@@ -133,7 +133,8 @@ QString valueText(const std::string& key, const KeyValues& values, const QString
   if (name == "side") return sideWordName(value);
   if (name == "outcome") return outcomeText(value);
   const bool isKey = name == "key" || name == "field" || name == "limit" || name == "statement" ||
-                     name == "plan" || name == "procedure";
+                     name == "plan" || name == "procedure" ||
+                     (key == "runs_appended" && name != "count");
   return isKey ? spaced(value) : shown(value);
 }
 

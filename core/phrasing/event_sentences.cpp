@@ -73,6 +73,11 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                         "Added to the job: “{procedure}”, round {round}, because the steering "
                         "still shakes.",
                         "{procedure} is the short name of a procedure")},
+    {"runs_appended",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "Added to the job for another round[: {count} procedures][, from “{first}”]"
+                        "[ to “{last}”].",
+                        "short names of procedures")},
     {"stand_load",
      QT_TRANSLATE_NOOP3("phrasing",
                         "Each stand has to bear more than {needed} and is rated for {rated}.",

@@ -275,9 +275,10 @@ constexpr auto kRows = std::to_array<SentenceRow>({
          "[{field}: ]an entry of this kind ({kind}) cannot be withdrawn. Record what is true now.",
          "{kind} is the kind of entry")},
     {"workshop.nothing_to_undo",
-     QT_TRANSLATE_NOOP3("phrasing",
-                        "There is nothing to undo: opening and closing a job are not taken back.",
-                        "undo of the last action")},
+     QT_TRANSLATE_NOOP3(
+         "phrasing",
+         "[{field}: ]there is nothing to undo: opening and closing a job are not taken back.",
+         "undo of the last action")},
     {"workshop.nothing_changes",
      QT_TRANSLATE_NOOP3("phrasing",
                         "[{field}: ]“{text}” is what stands there already. Nothing was recorded.",

@@ -291,6 +291,9 @@ Result<void> followRoadTest(Context& context) {
                                   "still_shakes", std::nullopt});
     if (!run) return failAs(run);
   }
+  context.tell("runs_appended", {{"count", std::to_string(plan->procedures.size())},
+                                 {"first", plan->procedures.front()},
+                                 {"last", plan->procedures.back()}});
   return {};
 }
 

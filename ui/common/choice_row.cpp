@@ -26,7 +26,10 @@ ChoiceRow::ChoiceRow(const QString& name, const QString& question,
     m_words.push_back(word);
     row->addWidget(button);
   }
-  connect(m_group, &QButtonGroup::idClicked, this, &ChoiceRow::answered);
+  // Not "clicked": assistive tools switch a button without a click.
+  connect(m_group, &QButtonGroup::idToggled, this, [this](int, bool on) {
+    if (on && !m_quiet) emit answered();
+  });
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->addWidget(label);
@@ -40,9 +43,11 @@ std::optional<std::string> ChoiceRow::chosen() const {
 }
 
 void ChoiceRow::choose(const std::string& word) {
+  m_quiet = true;
   for (std::size_t i = 0; i < m_words.size(); ++i) {
     if (m_words[i] == word) m_group->button(static_cast<int>(i))->setChecked(true);
   }
+  m_quiet = false;
 }
 
 void ChoiceRow::clear() {

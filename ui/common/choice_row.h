@@ -36,6 +36,7 @@ class ChoiceRow : public QWidget {
  private:
   QButtonGroup* m_group;
   std::vector<std::string> m_words;
+  bool m_quiet = false;  ///< while what is on record is shown
 };
 
 }  // namespace sw::ui

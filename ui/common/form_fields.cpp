@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTimer>
 #include <algorithm>
 
 #include "ui/common/choice_row.h"
@@ -11,7 +12,17 @@
 
 namespace sw::ui {
 
-FormFields::FormFields(QObject* parent) : QObject(parent) {}
+namespace {
+
+constexpr int kSettleAfter = 400;  // ms after the last key
+
+}  // namespace
+
+FormFields::FormFields(QObject* parent) : QObject(parent), m_wait(new QTimer(this)) {
+  m_wait->setSingleShot(true);
+  m_wait->setInterval(kSettleAfter);
+  connect(m_wait, &QTimer::timeout, this, &FormFields::settle);
+}
 
 void FormFields::add(const std::string& field, QLineEdit* edit) {
   m_fields.push_back({field,
@@ -23,6 +34,7 @@ void FormFields::add(const std::string& field, QLineEdit* edit) {
                       },
                       {}});
   connect(edit, &QLineEdit::textEdited, this, &FormFields::edited);
+  connect(edit, &QLineEdit::textEdited, m_wait, qOverload<>(&QTimer::start));
   connect(edit, &QLineEdit::editingFinished, this, &FormFields::settle);
   connect(edit, &QLineEdit::returnPressed, this, &FormFields::entered);
 }

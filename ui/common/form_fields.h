@@ -17,6 +17,7 @@
 
 class QComboBox;
 class QLineEdit;
+class QTimer;
 
 namespace sw::ui {
 
@@ -59,7 +60,8 @@ class FormFields : public QObject {
  signals:
   /// Something is typed or chosen.
   void edited();
-  /// A field was left or an answer given, and the draft is another: worth keeping.
+  /// A field was left, an answer given or typing has paused, and the draft is another: worth
+  /// keeping.
   void settled();
   /// Return was pressed in a field.
   void entered();
@@ -77,6 +79,7 @@ class FormFields : public QObject {
 
   std::vector<Field> m_fields;
   QString m_settled;  ///< the draft last told
+  QTimer* m_wait;     ///< from the last key on: a power cut must not lose what was typed
 };
 
 namespace form {

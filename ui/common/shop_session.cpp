@@ -14,6 +14,7 @@ namespace sw::ui {
 namespace {
 
 const std::string kLastJob = "window.last_job";
+constexpr int kUndoLength = 80;  // letters of a tip
 
 /// "14:03:07", on the wall clock of the shop.
 QString timeOfDay(const Timestamp& time) {
@@ -27,6 +28,19 @@ bool shownAnyway(const workshop::Event& event) {
                                std::pair<std::string, std::string>("field", "readings"));
   return event.key == "readings_taken" || event.key == "verdict" ||
          (event.key == "read_as" && field != event.values.end());
+}
+
+/// What is worth saying; a whole round that was added is one sentence, not one a procedure.
+QStringList sentencesOf(const std::vector<workshop::Event>& events) {
+  const bool round = std::any_of(events.begin(), events.end(), [](const workshop::Event& event) {
+    return event.key == "runs_appended";
+  });
+  QStringList sentences;
+  for (const workshop::Event& event : events) {
+    if (shownAnyway(event) || (round && event.key == "run_appended")) continue;
+    sentences += phrasing::eventSentence(event.key, event.values);
+  }
+  return sentences;
 }
 
 }  // namespace
@@ -102,10 +116,7 @@ Result<workshop::Outcome> ShopSession::perform(workshop::Action action, const Wh
   if (outcome->job && !outcome->entries.empty()) {
     m_actions[outcome->job->value].push_back({outcome->entries.front(), outcome->entries.back()});
   }
-  QStringList sentences;
-  for (const workshop::Event& event : outcome->events) {
-    if (!shownAnyway(event)) sentences += phrasing::eventSentence(event.key, event.values);
-  }
+  const QStringList sentences = sentencesOf(outcome->events);
   if (!sentences.isEmpty()) emit told(sentences.join(QLatin1Char('\n')));
   emit saved(timeOfDay(m_workshop->clock().now()));
   emit changed();
@@ -123,8 +134,18 @@ QString ShopSession::undoText(model::JobId job) const {
   if (!state || (*state)->closed) return {};
   const auto action = workshop::lastAction(**state, lastActionOf(job));
   if (action.empty()) return {};
-  const QString what = phrasing::factName(model::kindOf(action.front()->payload));
-  return what + QStringLiteral(": ") + report::fieldsText(*action.front(), nullptr);
+  // Of a line of readings, the readings tell most; of other actions, their first fact.
+  QStringList readings;
+  for (const model::Entry* entry : action) {
+    if (const auto* reading = model::as<model::Reading>(*entry)) {
+      readings += QString::fromStdString(reading->value.text());
+    }
+  }
+  const QString what = phrasing::factName(model::kindOf(
+      readings.isEmpty() ? action.front()->payload : model::Payload(model::Reading{})));
+  const QString how = readings.isEmpty() ? report::fieldsText(*action.front(), nullptr)
+                                         : readings.join(QStringLiteral(", "));
+  return what + QStringLiteral(": ") + how.left(kUndoLength);
 }
 
 void ShopSession::undo(model::JobId job) {

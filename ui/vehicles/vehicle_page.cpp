@@ -44,7 +44,9 @@ VehiclePage::VehiclePage(ShopSession& session, QWidget* parent)
   column->addLayout(buttons);
   column->addWidget(m_parts, 1);
 
-  connect(m_group, &QButtonGroup::idClicked, m_parts, &QStackedWidget::setCurrentIndex);
+  connect(m_group, &QButtonGroup::idToggled, m_parts, [this](int part, bool on) {
+    if (on) m_parts->setCurrentIndex(part);
+  });
   connect(m_jobs, &VehicleJobs::jobChosen, this, [this](model::JobId job) {
     emit goWanted({PageId::Sheet, job, {}, {}, {}});
   });

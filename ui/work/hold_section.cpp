@@ -150,7 +150,8 @@ void HoldSection::showChoices(const procedures::Statement& statement) {
     // By mouse, finger or its number, never by a blank typed on the way through.
     button->setFocusPolicy(Qt::NoFocus);
     button->setEnabled(!context().locked());
-    connect(button, &QPushButton::clicked, this, [this, i] {
+    connect(button, &QPushButton::toggled, this, [this, i](bool on) {
+      if (!on) return;
       m_answer->setText(QString::number(i + 1));
       m_answer->setFocus();
     });

@@ -91,7 +91,10 @@ QWidget* SupportSection::firstField() {
 void SupportSection::fill(Showing) {
   m_support->setEnabled(!context().locked());
   m_support->clear();
-  if (context().job->support) m_support->choose(std::string(wordOf(*context().job->support)));
+  // In another round it is asked anew: what was chosen then is no answer for now.
+  if (context().job->support && context().view().done()) {
+    m_support->choose(std::string(wordOf(*context().job->support)));
+  }
 }
 
 }  // namespace sw::ui

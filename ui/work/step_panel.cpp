@@ -162,6 +162,8 @@ void StepPanel::present(const StepContext& context, const workshop::StepLine& li
       !m_context.job || m_context.step != context.step || m_context.job->job != context.job->job;
   m_context = context;
   m_next = next;
+  m_open =
+      line.status == workshop::StepStatus::Ready || line.status == workshop::StepStatus::Running;
   showHead();
   showLock(line);
   for (StepSection* section : m_sections) {
@@ -227,17 +229,16 @@ void StepPanel::showLock(const workshop::StepLine& line) {
 
 void StepPanel::showFoot(const workshop::StepLine& line) {
   using workshop::StepStatus;
-  const bool open = line.status == StepStatus::Ready || line.status == StepStatus::Running;
   const bool editable = !m_context.job->closed && !m_session.viewOnly();
   const bool lacks = !workshop::lacking(*m_context.job, m_context.step).empty();
-  m_done->setVisible(open && plain() && !lacks);
+  m_done->setVisible(m_open && plain() && !lacks);
   m_done->setEnabled(editable);
-  m_before->setVisible(open && plain() && editable);
-  m_notApplicable->setVisible(open && plain() && editable);
-  m_reopen->setVisible(!open && line.status != StepStatus::Waits && plain() && editable);
+  m_before->setVisible(m_open && plain() && editable);
+  m_notApplicable->setVisible(m_open && plain() && editable);
+  m_reopen->setVisible(!m_open && line.status != StepStatus::Waits && plain() && editable);
   m_note->setVisible(editable);
   m_photo->setVisible(editable);
-  const bool goesOn = !open && m_next.has_value();
+  const bool goesOn = !m_open && m_next.has_value();
   m_goOn->setVisible(goesOn);
   if (!goesOn) return;
   const workshop::StepView& next = m_context.job->steps[*m_next];
@@ -250,7 +251,7 @@ void StepPanel::showFoot(const workshop::StepLine& line) {
 void StepPanel::takeKeyboard() {
   for (StepSection* section : m_sections) {
     QWidget* field = section->isVisibleTo(this) ? section->firstField() : nullptr;
-    if (field != nullptr && field->isEnabled() && !m_context.view().done()) {
+    if (field != nullptr && field->isEnabled() && m_open) {
       field->setFocus();
       return;
     }

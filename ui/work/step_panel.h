@@ -58,6 +58,7 @@ class StepPanel final : public QScrollArea {
   ShopSession& m_session;
   StepContext m_context;
   std::optional<std::size_t> m_next;
+  bool m_open = false;  ///< can be worked on now
 
   TextLabel* m_title;
   TextLabel* m_place;
