@@ -44,6 +44,7 @@ MainWindow::MainWindow(ShopSession& session, QWidget* parent)
       m_jobBar(new QWidget(this)),
       m_jobName(new TextLabel(TextRole::Strong, m_jobBar)),
       m_people(new QComboBox(m_bar)),
+      m_pagesBox(new QComboBox(m_jobBar)),
       m_search(new SearchBox(session, this, m_bar)),
       m_saved(new QLabel(this)) {
   setObjectName(QStringLiteral("mainWindow"));
@@ -91,7 +92,6 @@ QPushButton* MainWindow::button(ActionId id, QWidget* parent) {
 void MainWindow::buildBar() {
   m_bar->setObjectName(QStringLiteral("topBar"));
   auto* row = new FlowLayout(m_bar);
-  row->setContentsMargins(8, 6, 8, 6);
   for (const ActionId id : {ActionId::Start, ActionId::NewJob, ActionId::Instruments,
                             ActionId::Undo, ActionId::Mode, ActionId::Look}) {
     auto* made = button(id, m_bar);
@@ -119,7 +119,6 @@ void MainWindow::buildJobBar() {
   m_jobName->setObjectName(QStringLiteral("jobName"));
   m_jobName->setWordWrap(false);
   auto* row = new FlowLayout(m_jobBar);
-  row->setContentsMargins(8, 0, 8, 6);
   row->addWidget(m_jobName);
   for (const auto& [action, page] : kJobPages) {
     auto* made = button(action, m_jobBar);
@@ -128,6 +127,8 @@ void MainWindow::buildJobBar() {
     connect(made, &QPushButton::toggled, this, [this, id = action] { act(id); });
     row->addWidget(made);
   }
+  listPages();
+  row->addWidget(m_pagesBox);
   m_jobBar->hide();
 }
 
@@ -166,9 +167,48 @@ void MainWindow::switchMode() {
   fitBars();
 }
 
+namespace {
+
+/// The width of a bar on one line.
+int widthOf(const QWidget& bar) {
+  const QMargins margins = bar.layout()->contentsMargins();
+  return bar.layout()->sizeHint().width() + margins.left() + margins.right();
+}
+
+}  // namespace
+
+/// A job needs the height: its bars keep to one line each, and what does not fit waits in a box.
 void MainWindow::fitBars() {
-  // With gloves the bar keeps to one line: the look waits for F9 or the desk.
-  m_buttons[ActionId::Look]->setVisible(currentTheme().mode == Mode::Desk);
+  const int half = sizesOf(currentTheme().mode).gap / 2;
+  for (QWidget* bar : {m_bar, m_jobBar}) bar->layout()->setContentsMargins(12, half, 12, half);
+  const bool ofAJob = m_here.job.has_value();
+  for (const ActionId id : {ActionId::Instruments, ActionId::Look}) m_buttons[id]->show();
+  for (const ActionId id : {ActionId::Look, ActionId::Instruments}) {
+    if (ofAJob && widthOf(*m_bar) > width()) m_buttons[id]->hide();
+  }
+  m_pagesBox->hide();
+  for (const auto& [action, page] : kJobPages) m_buttons[action]->show();
+  const bool tight = ofAJob && widthOf(*m_jobBar) > width();
+  for (const auto& [action, page] : kJobPages) m_buttons[action]->setVisible(!tight);
+  m_pagesBox->setVisible(tight);
+}
+
+void MainWindow::listPages() {
+  m_pagesBox->setObjectName(QStringLiteral("pagesBox"));
+  m_pagesBox->setAccessibleName(tr("Page of the job"));
+  for (const auto& [action, page] : kJobPages) {
+    m_pagesBox->addItem(actionText(actionRow(action).text), static_cast<int>(action));
+  }
+  for (const ActionId id : {ActionId::Instruments, ActionId::Look}) {
+    m_pagesBox->addItem(actionText(actionRow(id).text), static_cast<int>(id));
+  }
+  connect(m_pagesBox, &QComboBox::activated, this,
+          [this](int index) { act(static_cast<ActionId>(m_pagesBox->itemData(index).toInt())); });
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+  QMainWindow::resizeEvent(event);
+  fitBars();
 }
 
 void MainWindow::switchLook() {
@@ -204,6 +244,8 @@ void MainWindow::refreshJobBar() {
   for (const auto& [action, page] : kJobPages) {
     const QSignalBlocker quiet(m_buttons[action]);
     m_buttons[action]->setChecked(page == m_here.page);
+    if (page != m_here.page) continue;
+    m_pagesBox->setCurrentIndex(m_pagesBox->findData(static_cast<int>(action)));
   }
   const QString undo = ofAJob ? m_session.undoText(*m_here.job) : QString();
   m_buttons[ActionId::Undo]->setEnabled(!undo.isEmpty());
@@ -214,6 +256,7 @@ void MainWindow::refreshJobBar() {
   if (!job) return;
   const QString plate = QString::fromStdString((*job)->vehicle.fact.registration);
   m_jobName->setText(tr("%1, job %2").arg(plate).arg(m_here.job->value));
+  fitBars();
 }
 
 Page& MainWindow::page(PageId id) {

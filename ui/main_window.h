@@ -42,6 +42,9 @@ class MainWindow : public QMainWindow {
   void say(const QString& sentence);
   [[nodiscard]] QString message() const;
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
   void buildBar();
   void buildJobBar();
@@ -51,6 +54,7 @@ class MainWindow : public QMainWindow {
   void refreshJobBar();
   void switchMode();
   void fitBars();
+  void listPages();
   void switchLook();
   void complain(const QString& sentence);
 
@@ -64,6 +68,7 @@ class MainWindow : public QMainWindow {
   TextLabel* m_jobName;
   std::map<ActionId, QPushButton*> m_buttons;
   QComboBox* m_people;
+  QComboBox* m_pagesBox;  ///< where the buttons of the pages do not fit on one line
   SearchBox* m_search;
   QLabel* m_saved;
 };

@@ -15,8 +15,14 @@ constexpr int kAny = 10'000;
 
 }  // namespace
 
+WordButton::WordButton(const QString& text, QWidget* parent) : QPushButton(text, parent) {
+  QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum, QSizePolicy::PushButton);
+  policy.setHeightForWidth(true);
+  setSizePolicy(policy);
+}
+
 WordButton::WordButton(const char* name, const QString& text, QWidget* parent)
-    : QPushButton(text, parent) {
+    : WordButton(text, parent) {
   setObjectName(QString::fromLatin1(name));
 }
 

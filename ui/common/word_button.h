@@ -11,7 +11,7 @@ class WordButton : public QPushButton {
   Q_OBJECT
 
  public:
-  using QPushButton::QPushButton;
+  explicit WordButton(const QString& text, QWidget* parent = nullptr);
   WordButton(const char* name, const QString& text, QWidget* parent);
 
   [[nodiscard]] bool hasHeightForWidth() const override { return true; }

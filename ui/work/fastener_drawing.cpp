@@ -8,9 +8,14 @@
 #include <numbers>
 
 #include "mechanics/tightening_order.h"
-#include "ui/common/theme.h"
 
 namespace sw::ui {
+
+namespace {
+
+constexpr int kSide = 164;  // px: beside it the figure still fits, with gloves, too
+
+}  // namespace
 
 FastenerDrawing::FastenerDrawing(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("fastenerDrawing"));
@@ -39,8 +44,7 @@ void FastenerDrawing::present(int count, int done) {
 }
 
 QSize FastenerDrawing::sizeHint() const {
-  const int side = 5 * sizesOf(currentTheme().mode).valuePixels + 40;
-  return {side, side};
+  return {kSide, kSide};
 }
 
 QSize FastenerDrawing::minimumSizeHint() const {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/work/hold_section.h"
 
-#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -47,21 +46,18 @@ HoldSection::HoldSection(ShopSession& session, QWidget* parent)
       m_choices(new QVBoxLayout),
       m_prompt(new TextLabel(TextRole::Body, this)),
       m_answer(namedField("holdAnswer", tr("What was seen"), this)),
-      m_record(new QPushButton(tr("This is what I saw"), this)) {
+      m_record(new WordButton("recordAnswer", tr("This is what I saw"), this)) {
   m_answered->setObjectName(QStringLiteral("holdAnswered"));
   m_ask->setObjectName(QStringLiteral("holdAsk"));
-  m_record->setObjectName(QStringLiteral("recordAnswer"));
   m_record->setAutoDefault(false);
-  auto* row = new QHBoxLayout;
-  row->addWidget(m_answer, 1);
-  row->addWidget(m_record);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->addWidget(m_ask);
   column->addWidget(m_why);
   column->addLayout(m_choices);
   column->addWidget(m_prompt);
-  column->addLayout(row);
+  column->addWidget(m_answer);
+  column->addWidget(m_record, 0, Qt::AlignLeft);
   column->addWidget(m_answered);
   connect(m_answer, &QLineEdit::returnPressed, this, &HoldSection::answer);
   connect(m_record, &QPushButton::clicked, this, &HoldSection::answer);

@@ -8,6 +8,7 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/marks.h"
 #include "ui/common/text_label.h"
+#include "ui/common/word_button.h"
 #include "ui/work/reason_row.h"
 #include "ui/work/row_delegate.h"
 
@@ -114,11 +115,11 @@ LedgerPanel::LedgerPanel(ShopSession& session, QWidget* parent)
       m_list(new RowList("ledgerList", tr("What came off and what was put on"), this)),
       m_moves(new QWidget(this)),
       m_moveButtons(new FlowLayout(m_moves)),
-      m_add(new QPushButton(tr("Also removed …"), this)),
+      m_add(new WordButton("alsoRemoved", tr("Also removed …"), this)),
       m_reason(new ReasonRow(QStringLiteral("ledgerReason"), this)) {
   setObjectName(QStringLiteral("ledgerPanel"));
   m_list->setModel(&m_model);
-  m_add->setObjectName(QStringLiteral("alsoRemoved"));
+  m_title->setWordWrap(true);
   layOut();
   connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
           &LedgerPanel::chosen);
@@ -166,7 +167,7 @@ void LedgerPanel::chosen() {
   m_moves->setVisible(item != nullptr && open);
   if (item == nullptr || !open) return;
   for (const LedgerState state : movesOf(*item)) {
-    auto* button = new QPushButton(phrasing::nameOf(state), m_moves);
+    auto* button = new WordButton(phrasing::nameOf(state), m_moves);
     button->setObjectName(QStringLiteral("ledger_") + QString::fromLatin1(wordOf(state)));
     button->setAccessibleName(nameOf(*item) + QStringLiteral(": ") + button->text());
     connect(button, &QPushButton::clicked, this, [this, state] {

@@ -16,6 +16,7 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/form.h"
 #include "ui/common/text_label.h"
+#include "ui/common/word_button.h"
 #include "ui/work/pull_state_rows.h"
 #include "ui/work/readings_table.h"
 #include "ui/work/verdict_view.h"
@@ -27,9 +28,7 @@ namespace sw::ui {
 namespace {
 
 QPushButton* button(const char* name, const QString& text, QWidget* parent) {
-  auto* made = new QPushButton(text, parent);
-  made->setObjectName(QString::fromLatin1(name));
-  return made;
+  return new WordButton(name, text, parent);
 }
 
 const workshop::SeriesView* seriesAt(const workshop::JobState& job, std::size_t step) {

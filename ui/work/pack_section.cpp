@@ -11,6 +11,7 @@
 #include "ui/common/choice_row.h"
 #include "ui/common/form.h"
 #include "ui/common/text_label.h"
+#include "ui/common/word_button.h"
 #include "workshop/runs.h"
 
 namespace sw::ui {
@@ -26,7 +27,7 @@ PackSection::PackSection(ShopSession& session, QWidget* parent)
       m_shims(namedField("packShims", tr("Shims of the pack"), this)),
       m_measured(namedField("packMeasured", tr("Thickness by micrometer"), this)),
       m_micrometer(new QComboBox(this)),
-      m_record(new QPushButton(tr("Record the pack"), this)) {
+      m_record(new WordButton(tr("Record the pack"), this)) {
   m_micrometer->setObjectName(QStringLiteral("packMicrometer"));
   m_micrometer->setAccessibleName(tr("Micrometer"));
   m_micrometer->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);

@@ -62,9 +62,9 @@ void PartsSection::fill(Showing) {
       continue;
     }
     auto* button =
-        new QPushButton(part->singleUse ? tr("New: %1 × %2").arg(part->quantity).arg(name)
-                                        : tr("Used: %1 × %2").arg(part->quantity).arg(name),
-                        this);
+        new WordButton(part->singleUse ? tr("New: %1 × %2").arg(part->quantity).arg(name)
+                                       : tr("Used: %1 × %2").arg(part->quantity).arg(name),
+                       this);
     button->setObjectName(QStringLiteral("part_") + QString::fromStdString(part->key));
     button->setAccessibleName(button->text());
     button->setEnabled(!context().locked());

@@ -13,6 +13,7 @@
 #include "ui/common/form.h"
 #include "ui/common/text_label.h"
 #include "ui/common/theme.h"
+#include "ui/common/word_button.h"
 #include "ui/work/step_section.h"
 
 namespace sw::ui {
@@ -20,9 +21,7 @@ namespace sw::ui {
 namespace {
 
 QPushButton* button(const char* name, const QString& text, QWidget* parent) {
-  auto* made = new QPushButton(text, parent);
-  made->setObjectName(QString::fromLatin1(name));
-  return made;
+  return new WordButton(name, text, parent);
 }
 
 QString useText(const workshop::ReadingView& reading) {

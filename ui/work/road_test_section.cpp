@@ -10,6 +10,7 @@
 #include "ui/common/choice_row.h"
 #include "ui/common/form.h"
 #include "ui/common/text_label.h"
+#include "ui/common/word_button.h"
 
 namespace sw::ui {
 
@@ -39,7 +40,7 @@ RoadTestSection::RoadTestSection(ShopSession& session, QWidget* parent)
           {{"returns", tr("comes back")}, {"sluggish", tr("sluggish")}, {"sticks", tr("sticks")}},
           this)),
       m_words(namedField("roadWords", tr("In your own words"), this)),
-      m_record(new QPushButton(tr("Record the drive"), this)) {
+      m_record(new WordButton(tr("Record the drive"), this)) {
   m_record->setObjectName(QStringLiteral("recordRoadTest"));
   guard(m_onset, tr("e.g. 72 km/h, if it shakes"));
   guard(m_release, tr("e.g. 60 km/h, if it shakes"));
@@ -101,7 +102,7 @@ WaitSection::WaitSection(ShopSession& session, QWidget* parent)
     : StepSection(session, "waitSection", parent),
       m_left(new TextLabel(TextRole::Strong, this)),
       m_time(namedField("waitTime", tr("How long it takes"), this)),
-      m_start(new QPushButton(tr("Start the clock"), this)) {
+      m_start(new WordButton(tr("Start the clock"), this)) {
   m_start->setObjectName(QStringLiteral("startTimer"));
   guard(m_time, tr("the step's own time"));
   auto* form = newForm();

@@ -57,7 +57,7 @@ TorqueSection::TorqueSection(ShopSession& session, QWidget* parent)
       m_done(namedField("torqueDone", tr("How many fasteners are done"), this)),
       m_judged(new TextLabel(TextRole::Strong, this)),
       m_record(new WordButton("recordTorque", {}, this)),
-      m_spec(new QPushButton(tr("Fill in the spec sheet"), this)) {
+      m_spec(new WordButton(tr("Fill in the spec sheet"), this)) {
   m_set->setObjectName(QStringLiteral("torqueFigure"));
   m_wrench->setObjectName(QStringLiteral("torqueWrench"));
   m_wrench->setAccessibleName(tr("Torque wrench"));

@@ -65,15 +65,14 @@ VerdictView::VerdictView(QWidget* parent)
   m_reasons->setVisible(false);
   auto* head = new QHBoxLayout;
   head->addWidget(m_mark);
-  head->addWidget(m_value);
-  head->addStretch(1);
-  head->addWidget(m_why);
+  head->addWidget(m_value, 1);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->addLayout(head);
   column->addWidget(m_words);
   column->addWidget(m_advice);
   column->addWidget(m_plot);
+  column->addWidget(m_why, 0, Qt::AlignLeft);
   column->addWidget(m_reasons);
   connect(m_why, &QPushButton::toggled, m_reasons, &QWidget::setVisible);
   clear();
@@ -92,7 +91,11 @@ void VerdictView::present(const workshop::SeriesView& series, const workshop::Se
                                      series.fact.planned,
                                      limit};
   m_mark->setMark(markOf(outcome.verdict));
-  m_value->say(phrasing::measuredText(outcome.correctedMean, outcome.expandedUncertainty, unit));
+  // Large figures may need a second line: the uncertainty goes there as a whole.
+  QString value = phrasing::measuredText(outcome.correctedMean, outcome.expandedUncertainty, unit);
+  const auto plusMinus = value.indexOf(QChar(0x00B1));
+  if (plusMinus > 0) value[plusMinus - 1] = QLatin1Char(' ');
+  m_value->say(value);
   m_words->say(phrasing::verdictPhrase(judged, unit));
   m_advice->say(phrasing::advicePhrase(outcome.advice, unit));
   ReadingsPlot::Content content;

@@ -12,6 +12,7 @@
 #include "phrasing/error_sentence.h"
 #include "phrasing/names.h"
 #include "ui/common/text_label.h"
+#include "ui/common/word_button.h"
 #include "ui/work/ledger_view.h"
 #include "ui/work/step_list.h"
 #include "ui/work/step_panel.h"
@@ -42,30 +43,28 @@ WorkPage::WorkPage(ShopSession& session, QWidget* parent)
     : Page(session, "workPage", parent),
       m_sides(new QComboBox(this)),
       m_list(new StepList(this)),
-      m_morePlan(new QPushButton(tr("More to the plan …"), this)),
+      m_morePlan(new WordButton("morePlan", tr("More to the plan …"), this)),
       m_procedures(new QComboBox(this)),
-      m_addProcedure(new QPushButton(tr("Add to the plan"), this)),
+      m_addProcedure(new WordButton("addProcedure", tr("Add to the plan"), this)),
       m_noPlan(new TextLabel(TextRole::Body, this)),
       m_plans(new QComboBox(this)),
-      m_startPlan(new QPushButton(tr("Start the plan"), this)),
+      m_startPlan(new WordButton("startPlan", tr("Start the plan"), this)),
       m_panel(new StepPanel(session, this)),
       m_ledger(new LedgerPanel(session, this)) {
   m_procedures->setObjectName(QStringLiteral("procedureToAdd"));
   m_procedures->setAccessibleName(tr("Procedure to add to the plan"));
   m_procedures->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  m_procedures->setMinimumContentsLength(10);
+  m_procedures->setMinimumContentsLength(8);
   for (const auto& procedure : session.library().procedures()) {
     m_procedures->addItem(QString::fromStdString(procedure.title),
                           QString::fromStdString(procedure.id));
   }
-  m_addProcedure->setObjectName(QStringLiteral("addProcedure"));
   m_plans->setObjectName(QStringLiteral("plan"));
   m_plans->setAccessibleName(tr("Plan"));
   for (const auto& plan : session.library().plans()) {
     m_plans->addItem(QString::fromStdString(plan.title), QString::fromStdString(plan.id));
   }
   m_plans->setCurrentIndex(qMax(0, m_plans->findData(QStringLiteral("swivel-preload"))));
-  m_startPlan->setObjectName(QStringLiteral("startPlan"));
   choosePicture = [this] {
     return QFileDialog::getOpenFileName(this, tr("Photo"), {},
                                         tr("Pictures (*.png *.jpg *.jpeg *.bmp *.webp)"));
@@ -74,10 +73,13 @@ WorkPage::WorkPage(ShopSession& session, QWidget* parent)
   m_ledger->choosePicture = [this] { return choosePicture(); };
   m_sides->setObjectName(QStringLiteral("sides"));
   m_sides->setAccessibleName(tr("Which sides are shown"));
+  for (QComboBox* box : {m_sides, m_plans}) {
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setMinimumContentsLength(8);
+  }
   m_sides->addItem(tr("both sides together"), QString());
   m_sides->addItem(tr("left side alone"), QStringLiteral("left"));
   m_sides->addItem(tr("right side alone"), QStringLiteral("right"));
-  m_morePlan->setObjectName(QStringLiteral("morePlan"));
   m_morePlan->setCheckable(true);
   layOut();
   connect(m_sides, &QComboBox::activated, this, &WorkPage::present);
