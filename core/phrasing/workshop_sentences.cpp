@@ -274,11 +274,16 @@ constexpr auto kRows = std::to_array<SentenceRow>({
          "phrasing",
          "[{field}: ]an entry of this kind ({kind}) cannot be withdrawn. Record what is true now.",
          "{kind} is the kind of entry")},
+    {"workshop.pack_is_a_sum",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]the pack is the sum of its shims ({text}). Correct the shims; "
+                        "total and count follow.",
+                        "correction of a shim pack; {text} is the stack as typed")},
     {"workshop.nothing_to_undo",
-     QT_TRANSLATE_NOOP3(
-         "phrasing",
-         "[{field}: ]there is nothing to undo: opening and closing a job are not taken back.",
-         "undo of the last action")},
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]there is nothing to undo. Opening and closing a job are not "
+                        "taken back.",
+                        "undo of the last action")},
     {"workshop.nothing_changes",
      QT_TRANSLATE_NOOP3("phrasing",
                         "[{field}: ]“{text}” is what stands there already. Nothing was recorded.",

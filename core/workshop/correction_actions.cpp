@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
+#include "mechanics/shim_packs.h"
 #include "model/entry_json.h"
 #include "workshop/judging.h"
+#include "workshop/pack_total.h"
 #include "workshop/replacing.h"
 #include "workshop/rules.h"
 #include "workshop/runs.h"
@@ -92,6 +94,23 @@ Result<model::Payload> changedPayload(Context& context, const Entry& entry, cons
   return changed->payload;
 }
 
+/// What a pack of shims adds up to follows what is typed for it; a sum is not typed over.
+Result<void> followStack(model::ShimPack& pack, const std::string& field) {
+  if (field == "shims") {
+    auto stack = mechanics::parseStack(pack.shims, field);
+    if (!stack) return failAs(stack);
+    pack.count = static_cast<std::int64_t>(stack->shims.size());
+    pack.total = stackTotal(*stack);
+    return {};
+  }
+  if (!pack.shims.empty() && (field == "total" || field == "count")) {
+    return fail(ErrorCode::Refused, "workshop.pack_is_a_sum", field, {{"text", pack.shims}});
+  }
+  if (pack.shims.empty() && field == "measured") pack.total = *pack.measured;
+  if (pack.shims.empty() && field == "total" && pack.measured) pack.measured = pack.total;
+  return {};
+}
+
 /// The series an entry belongs to, so that its verdict is given again.
 std::optional<EntryId> seriesOf(const Entry& entry) {
   if (const auto* reading = model::as<model::Reading>(entry)) return reading->series;
@@ -114,6 +133,11 @@ std::optional<EntryId> seriesNamed(const JobState& job, std::int64_t id) {
 }  // namespace
 
 Result<void> act(const Correct& action, Context& context) {
+  if (action.reason == CorrectionReason::Withdrawn) {  // marks what an undo entered again
+    return fail(ErrorCode::InvalidInput, "json.not_one_of", "reason",
+                {{"text", std::string(wordOf(action.reason))},
+                 {"choices", "typing_slip, wrong_side, wrong_unit, bad_pull, other"}});
+  }
   auto found = validEntry(context, action.entry);
   if (!found) return failAs(found);
   const Entry entry = **found;
@@ -134,6 +158,9 @@ Result<void> act(const Correct& action, Context& context) {
     auto changed = changedPayload(context, entry, action);
     if (!changed) return failAs(changed);
     payload = std::move(*changed);
+    if (auto* pack = std::get_if<model::ShimPack>(&payload)) {
+      if (auto followed = followStack(*pack, action.field); !followed) return failAs(followed);
+    }
   }
   if (model::payloadJson(payload) == model::payloadJson(entry.payload) && side == entry.side) {
     return fail(ErrorCode::Refused, "workshop.nothing_changes", "value", {{"text", action.value}});

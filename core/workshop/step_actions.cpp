@@ -5,6 +5,7 @@
 #include "measure/instrument.h"
 #include "mechanics/shim_packs.h"
 #include "units/format.h"
+#include "workshop/pack_total.h"
 #include "workshop/rules.h"
 #include "workshop/runs.h"
 
@@ -186,6 +187,10 @@ Result<void> pullAgain(Context& context, std::size_t step) {
 
 }  // namespace
 
+TypedQuantity stackTotal(const mechanics::ShimStack& stack) {
+  return {QuantityKind::Length, fullPrecision(inMillimetres(stack.total)), "mm", stack.total.si()};
+}
+
 Result<void> act(const DoStep& action, Context& context) {
   auto step = workStep(context);
   const StepAction mark = action.action.value_or(StepAction::Done);
@@ -318,8 +323,7 @@ Result<void> act(const RecordPack& action, Context& context) {
     if (!stack) return failAs(stack);
     pack.shims = *action.shims;
     pack.count = static_cast<std::int64_t>(stack->shims.size());
-    pack.total = {QuantityKind::Length, fullPrecision(inMillimetres(stack->total)), "mm",
-                  stack->total.si()};
+    pack.total = stackTotal(*stack);
   } else {
     pack.total = *pack.measured;
   }

@@ -189,7 +189,7 @@ TEST_F(Earlier, ACorrectedPackCountsAsTheOneThatWasIn) {
   const auto pack = shop.state().packs[0].entry;
   pull("left", "19 18.0 18.2 18.0");
   shop.ok(R"({"do":"correct","entry":)" + std::to_string(pack.value) +
-          R"(,"reason":"typing_slip","field":"total","value":"0.65 mm"})");
+          R"(,"reason":"typing_slip","field":"shims","value":"0.50 + 0.15"})");
   comeBack(10);
   const auto list = atPull();
   ASSERT_EQ(list.size(), 1U);

@@ -52,6 +52,20 @@ class Packs : public testing::Test {
                    R"(","value":")" + value + "\"}");
   }
 
+  model::ShimPack newestPack() { return shop.state().packs.back().fact; }
+  std::string correction(const std::string& field, const std::string& value) {
+    return R"({"do":"correct","reason":"typing_slip","entry":)" +
+           std::to_string(shop.state().packs.back().entry.value) + R"(,"field":")" + field +
+           R"(","value":")" + value + "\"}";
+  }
+  void correct(const std::string& field, const std::string& value) {
+    shop.ok(correction(field, value));
+  }
+  Error refusedCorrection(const std::string& field, const std::string& value,
+                          const std::string& key) {
+    return shop.refused(correction(field, value), key);
+  }
+
   std::int64_t newestRound(model::Side side) {
     const auto state = shop.state();
     const auto run = state.newestRun("fit-shims-and-pull", side);
@@ -182,6 +196,65 @@ TEST_F(Packs, GritMeansRenewalWithTheNumberWithin) {
   EXPECT_FALSE(state.newestRun("renew-swivel-bearings", model::Side::Right).has_value());
   // After the renewal the pack is fitted and pulled afresh.
   EXPECT_EQ(newestRound(model::Side::Left), 2);
+}
+
+// 0.50 + 0.10 + 0.10 = 0.70; 0.5 in = 12.7 mm by the definition of the inch.
+TEST_F(Packs, ACorrectedStackCarriesTotalAndCount) {
+  start("cap_flange");
+  fit("left", "0.50 + 0.25");
+  correct("shims", "0.50 + 0.10 + 0.10");
+  const auto pack = newestPack();
+  EXPECT_EQ(pack.shims, "0.50 + 0.10 + 0.10");
+  EXPECT_EQ(pack.count, 3);
+  EXPECT_EQ(pack.total.text(), "0.7 mm");
+  EXPECT_NEAR(pack.total.si, 0.7e-3, 1e-12);
+  EXPECT_NEAR(inMillimetres(*shop.state().packTotal(model::Side::Left)), 0.70, 1e-9);
+  correct("shims", "0.5 in");
+  EXPECT_EQ(newestPack().count, 1);
+  EXPECT_NEAR(newestPack().total.si, 12.7e-3, 1e-12);
+}
+
+TEST_F(Packs, TheNextPackIsReckonedFromTheCorrectedStack) {
+  start("cap_flange");
+  fit("left", "0.50 + 0.25");
+  correct("shims", "0.50 + 0.10");
+  const auto outcome = pull("left", "11 10.0 10.2 10.0");
+  // From 0.60 down: 0.55 = 0.15 + 0.15 + 0.25 is the nearest thinner pack of the sheet's sizes.
+  EXPECT_EQ(Shop::value(outcome, "next_pack", "total"), "0.55 mm");
+}
+
+TEST_F(Packs, ASumIsNotTypedOver) {
+  start("cap_flange");
+  fit("left", "0.50 + 0.25");
+  for (const char* field : {"total", "count"}) {
+    const auto error = refusedCorrection(field, "2", "workshop.pack_is_a_sum");
+    EXPECT_EQ(error.detail("text"), "0.50 + 0.25");
+  }
+  refusedCorrection("shims", "0.50 + ", "shims.empty_place");
+  refusedCorrection("shims", "0.50 N", "units.wrong_kind");
+  EXPECT_NEAR(newestPack().total.si, 0.75e-3, 1e-12);
+}
+
+TEST_F(Packs, APackThatWasOnlyMeasuredFollowsItsMeasure) {
+  start("cap_flange");
+  allow("fit_pack", "left");
+  shop.ok(R"({"do":"shim_pack","role":"fitted","step":"fit-shims-and-pull/fit_pack",)"
+          R"("side":"left","measured":"0.74 mm","instrument":"micrometer"})");
+  correct("measured", "0.84");
+  EXPECT_EQ(newestPack().total.text(), "0.84 mm");
+  correct("total", "0.94");
+  EXPECT_EQ(newestPack().measured->text(), "0.94 mm");
+  EXPECT_EQ(newestPack().total.text(), "0.94 mm");
+}
+
+TEST_F(Packs, AMeasureBesideAStackLeavesItsSum) {
+  start("cap_flange");
+  allow("fit_pack", "left");
+  shop.ok(R"({"do":"shim_pack","role":"fitted","step":"fit-shims-and-pull/fit_pack",)"
+          R"("side":"left","shims":"0.50 + 0.25","measured":"0.74 mm","instrument":"micrometer"})");
+  correct("measured", "0.76");
+  EXPECT_EQ(newestPack().measured->text(), "0.76 mm");
+  EXPECT_EQ(newestPack().total.text(), "0.75 mm");
 }
 
 }  // namespace
