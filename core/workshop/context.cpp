@@ -45,7 +45,12 @@ Result<void> Context::refresh() {
   auto state = deriveJob(std::move(facts), *m.shop, lookup, m.doneAt);
   if (!state) return failAs(state);
   m_state = std::move(*state);
+  m_derivedFrom = m_added.size();
   return {};
+}
+
+Result<void> Context::refreshIfStale() {
+  return m_derivedFrom == m_added.size() ? Result<void>{} : refresh();
 }
 
 Place Context::placeOf(std::size_t step) const {

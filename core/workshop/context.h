@@ -53,6 +53,8 @@ class Context {
   [[nodiscard]] std::optional<model::JobId> jobId() const { return m_jobId; }
   /// Derives the job again with what was added so far.
   [[nodiscard]] Result<void> refresh();
+  /// The same where something was added since.
+  [[nodiscard]] Result<void> refreshIfStale();
 
   void setStep(std::optional<std::size_t> step) { m_step = step; }
   [[nodiscard]] std::optional<std::size_t> step() const { return m_step; }
@@ -83,6 +85,7 @@ class Context {
   std::optional<model::JobId> m_jobId;
   JobFacts m_base;
   std::optional<JobState> m_state;
+  std::size_t m_derivedFrom = 0;  ///< how much of m_added the state knows
   std::optional<std::size_t> m_step;
   std::optional<model::Side> m_side;
   std::vector<model::Entry> m_added;

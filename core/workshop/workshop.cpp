@@ -206,7 +206,9 @@ Result<Rehearsal> Workshop::rehearse(const Command& command) const {
   auto context = judge(command);
   if (!context) return failAs(context);
   Rehearsal rehearsal{outcomeOf(*context), std::nullopt};
-  if (context->inJob()) rehearsal.job = context->job();
+  if (!context->inJob()) return rehearsal;
+  if (auto stands = context->refreshIfStale(); !stands) return failAs(stands);
+  rehearsal.job = context->job();
   return rehearsal;
 }
 

@@ -65,7 +65,7 @@ class Workshop {
   [[nodiscard]] Result<Outcome> perform(const Command& command);
 
   /// Judges and writes nothing: what is typed can be judged before it is accepted. Errors: those of
-  /// perform. Settings are no facts and not judged.
+  /// perform. Settings are not judged, the shop's name among them.
   [[nodiscard]] Result<Rehearsal> rehearse(const Command& command) const;
 
   [[nodiscard]] Result<JobState> job(model::JobId job) const;
