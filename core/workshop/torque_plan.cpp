@@ -26,6 +26,10 @@ void markDone(const JobState& job, std::size_t step, TorquePlan& plan) {
     if (check == nullptr || !job.belongsTo(*entry, step)) continue;
     for (TorqueStage& stage : plan.stages) {
       if (stage.number < check->stage) stage.finished = true;
+      if (stage.number > check->stage) {  // begun again from the earlier stage
+        stage.finished = false;
+        stage.done = 0;
+      }
       if (stage.number != check->stage) continue;
       stage.done = check->done;
       stage.finished = check->done == check->count;

@@ -41,7 +41,7 @@ enum class WrenchRange { Fits, TooSmall, TooLarge };
 struct WrenchChoice {
   std::string name;
   WrenchRange range = WrenchRange::Fits;
-  std::string calibration;  ///< ok | due | overdue | unknown, on the day
+  std::string calibration;  ///< word of measure::CalibrationState, on the day
   TypedQuantity set;        ///< in the wrench's own unit, to its graduation
 };
 
