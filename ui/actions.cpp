@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::array kActions{
     ActionRow{ActionId::Start, "goStart", SW_TEXT("Start"), SW_TEXT("Open jobs and what is due"),
-              "Ctrl+Home"},
+              "Alt+0"},
     ActionRow{ActionId::NewJob, "goNewJob", SW_TEXT("New job"), SW_TEXT("Open a job"), "Ctrl+N"},
     ActionRow{ActionId::Find, "goFind", SW_TEXT("Find"),
               SW_TEXT("Plate, VIN, owner's words, part or note"), "Ctrl+F"},

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/main_window.h"
 
+#include <QApplication>
 #include <QComboBox>
-#include <QCoreApplication>
 #include <QFileInfo>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QShortcut>
@@ -11,6 +12,7 @@
 #include <QStatusBar>
 #include <QVBoxLayout>
 
+#include "ui/common/choice_row.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/message_bar.h"
 #include "ui/common/page.h"
@@ -29,8 +31,17 @@ constexpr std::pair<ActionId, PageId> kJobPages[] = {
     {ActionId::Quick, PageId::Quick},     {ActionId::Sheet, PageId::Sheet},
     {ActionId::Finish, PageId::Finish}};
 
+/// What a hold may ask of the vehicle.
+constexpr char kAxleLoad[] = "front_axle_load";
+
 QString actionText(const char* text) {
   return QCoreApplication::translate("Actions", text);
+}
+
+/// What it does, and the key that does it.
+QString tipOf(const ActionRow& row) {
+  const QKeySequence key(QString::fromLatin1(row.shortcut));
+  return QStringLiteral("%1 (%2)").arg(actionText(row.tip), key.toString(QKeySequence::NativeText));
 }
 
 }  // namespace
@@ -65,14 +76,29 @@ MainWindow::MainWindow(ShopSession& session, QWidget* parent)
                                       : tr("Every entry is saved as it is made."));
   statusBar()->addPermanentWidget(m_saved);
 
-  connect(&session, &ShopSession::refused, this, &MainWindow::complain);
+  connect(&session, &ShopSession::refused, this,
+          [this](const QString& sentence, const QString& field) {
+            complain(sentence);
+            const bool ofTheVehicle = field == QLatin1String(kAxleLoad);
+            if (ofTheVehicle && m_here.job && m_here.page != PageId::Vehicle) {
+              m_messages->offer(tr("Enter it now"));
+            }
+            if (field == QLatin1String("by") && m_session.person().empty()) askWhoIsAtWork();
+          });
+  connect(m_messages, &MessageBar::offerTaken, this, [this] {
+    go({PageId::Vehicle, m_here.job, {}, {}, {}, {}, kAxleLoad});
+  });
   connect(&session, &ShopSession::told, this, &MainWindow::say);
-  connect(&session, &ShopSession::saved, this,
-          [this](const QString& at) { m_saved->setText(tr("Saved %1").arg(at)); });
+  connect(&session, &ShopSession::saved, this, [this](const QString& at) {
+    m_saved->setText(tr("Saved %1").arg(at));
+    m_messages->dropRefusal();
+  });
   connect(&session, &ShopSession::changed, this, [this] {
     listPeople();
     refreshJobBar();
   });
+  // Seen where it arrives: an Enter in a field goes on to nothing else.
+  qApp->installEventFilter(this);
   listPeople();
   fitBars();
   showStart();
@@ -82,7 +108,7 @@ QPushButton* MainWindow::button(ActionId id, QWidget* parent) {
   const ActionRow& row = actionRow(id);
   auto* made = new QPushButton(actionText(row.text), parent);
   made->setObjectName(QString::fromLatin1(row.name));
-  made->setToolTip(actionText(row.tip));
+  made->setToolTip(tipOf(row));
   made->setAccessibleName(actionText(row.text));
   made->setAccessibleDescription(actionText(row.tip));
   m_buttons[id] = made;
@@ -107,6 +133,10 @@ void MainWindow::buildBar() {
   connect(m_search, &SearchBox::goWanted, this, &MainWindow::go);
   connect(m_people, &QComboBox::activated, this, [this](int index) {
     m_session.setPerson(m_people->itemData(index).toString().toStdString());
+    if (m_askedFrom == nullptr) return;
+    m_messages->dropRefusal();
+    m_askedFrom->setFocus();
+    m_askedFrom = nullptr;
   });
   for (const ActionRow& action : actionTable()) {
     auto* key = new QShortcut(QKeySequence(QString::fromLatin1(action.shortcut)), this);
@@ -238,6 +268,13 @@ void MainWindow::listPeople() {
   }
 }
 
+void MainWindow::askWhoIsAtWork() {
+  complain(tr("Nothing was recorded yet: choose at the top who is at work, then do it again."));
+  m_askedFrom = focusWidget();
+  // Later: the page itself puts the keyboard back on its field first.
+  QMetaObject::invokeMethod(m_people, qOverload<>(&QWidget::setFocus), Qt::QueuedConnection);
+}
+
 void MainWindow::refreshJobBar() {
   const bool ofAJob = m_here.job.has_value();
   m_jobBar->setVisible(ofAJob);
@@ -249,7 +286,7 @@ void MainWindow::refreshJobBar() {
   }
   const QString undo = ofAJob ? m_session.undoText(*m_here.job) : QString();
   m_buttons[ActionId::Undo]->setEnabled(!undo.isEmpty());
-  m_buttons[ActionId::Undo]->setToolTip(undo.isEmpty() ? actionText(actionRow(ActionId::Undo).tip)
+  m_buttons[ActionId::Undo]->setToolTip(undo.isEmpty() ? tipOf(actionRow(ActionId::Undo))
                                                        : tr("Take back: %1").arg(undo));
   if (!ofAJob) return;
   const auto job = m_session.job(*m_here.job);
@@ -281,6 +318,20 @@ void MainWindow::go(const Goal& goal) {
     m_session.keepPlace(*goal.job, goal.step.empty() ? m_session.lastStep(*goal.job) : goal.step);
   }
   next.begin(goal);
+}
+
+bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() != QEvent::KeyPress) return QMainWindow::eventFilter(watched, event);
+  const auto* key = static_cast<QKeyEvent*>(event);
+  const bool isEnter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+  auto* button = isEnter ? qobject_cast<QAbstractButton*>(watched) : nullptr;
+  // What records at once what was seen is left to the space bar: an Enter pressed twice after a
+  // line of readings answers no question. A key held down presses nothing.
+  if (button == nullptr || button->window() != this || button->property(kSpaceOnly).toBool()) {
+    return QMainWindow::eventFilter(watched, event);
+  }
+  if (!key->isAutoRepeat()) button->click();
+  return true;
 }
 
 void MainWindow::complain(const QString& sentence) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QMainWindow>
+#include <QPointer>
 #include <map>
 
 #include "ui/actions.h"
@@ -44,6 +45,8 @@ class MainWindow : public QMainWindow {
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
+  /// Enter presses the button the keyboard stands on, as the space bar does.
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   void buildBar();
@@ -51,6 +54,7 @@ class MainWindow : public QMainWindow {
   QPushButton* button(ActionId id, QWidget* parent);
   void act(ActionId id);
   void listPeople();
+  void askWhoIsAtWork();
   void refreshJobBar();
   void switchMode();
   void fitBars();
@@ -69,6 +73,7 @@ class MainWindow : public QMainWindow {
   std::map<ActionId, QPushButton*> m_buttons;
   QComboBox* m_people;
   QComboBox* m_pagesBox;  ///< where the buttons of the pages do not fit on one line
+  QPointer<QWidget> m_askedFrom;  ///< where an entry waited for who is at work
   SearchBox* m_search;
   QLabel* m_saved;
 };

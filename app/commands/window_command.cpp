@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QApplication>
+#include <QScreen>
 #include <array>
 #include <filesystem>
 
@@ -14,6 +15,7 @@ namespace sw::app {
 
 namespace {
 
+constexpr QSize kUsualSize{1280, 800};
 constexpr std::array kOptions{OptionSpec{"book", "PATH", "the book"}};
 
 Result<void> makeFirstBook(const CommandContext& context) {
@@ -51,7 +53,11 @@ int run(CommandContext& context) {
   if (!(*session)->viewOnly()) copyOfTheDay(context, (*session)->workshop().book());
   ui::applyTheme({lookOfDesktop(), ui::Mode::Desk});
   ui::MainWindow window(**session);
-  window.resize(1280, 800);
+  if (QGuiApplication::primaryScreen()->availableSize().width() <= kUsualSize.width() ||
+      QGuiApplication::primaryScreen()->availableSize().height() <= kUsualSize.height()) {
+    window.setWindowState(Qt::WindowMaximized);
+  }
+  window.resize(kUsualSize);
   window.showStart();
   window.show();
   if (!whoHasIt.isEmpty()) window.say(whoHasIt);

@@ -121,6 +121,7 @@ void adviseOnDecision(const SeriesInput& input, const SeriesCentre& centre,
                       const SeriesOutcome& outcome, std::vector<Advice>& advice) {
   const int left = input.planned - outcome.used;
   const Verdict verdict = outcome.decisionSoFar;
+  if (verdict == Verdict::NoLimit) return;  // nothing is to be decided
   if (verdict == Verdict::InstrumentTooCoarse) {
     advice.push_back({AdviceCode::FinerInstrument, {}, graduationToDecide(input, centre)});
     advice.push_back({AdviceCode::MoreCannotHelp, {}, {}});

@@ -62,6 +62,10 @@ void ChoiceRow::withhold(const std::string& word) {
   }
 }
 
+void ChoiceRow::leaveToSpace() {
+  for (auto* button : m_group->buttons()) button->setProperty(kSpaceOnly, true);
+}
+
 void ChoiceRow::offerAll() {
   for (auto* button : m_group->buttons()) button->show();
 }

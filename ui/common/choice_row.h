@@ -11,6 +11,9 @@ class QButtonGroup;
 
 namespace sw::ui {
 
+/// The property of a button that Enter does not press.
+inline constexpr char kSpaceOnly[] = "spaceOnly";
+
 /// One question with its answers side by side, none chosen beforehand. The answers are the stored
 /// words of an enumeration with the words for people.
 class ChoiceRow : public QWidget {
@@ -29,6 +32,8 @@ class ChoiceRow : public QWidget {
   /// Hides one answer that cannot be given now, all others are offered.
   void withhold(const std::string& word);
   void offerAll();
+  /// For answers that are recorded at once: Enter does not give them.
+  void leaveToSpace();
 
  signals:
   void answered();

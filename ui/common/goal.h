@@ -34,6 +34,8 @@ struct Goal {
   std::optional<model::Side> side;
   /// On the page of the instruments: what a new one is to be.
   std::optional<model::InstrumentKind> instrumentKind = std::nullopt;
+  /// On the page of the vehicle: the fact to be entered, by its field.
+  std::string field = {};
 };
 
 }  // namespace sw::ui

@@ -8,7 +8,10 @@
 namespace sw::ui {
 
 MessageBar::MessageBar(QWidget* parent)
-    : QFrame(parent), m_mark(new QLabel(this)), m_text(new QLabel(this)) {
+    : QFrame(parent),
+      m_mark(new QLabel(this)),
+      m_text(new QLabel(this)),
+      m_offer(new QPushButton(this)) {
   setObjectName(QStringLiteral("messageBar"));
   setFrameShape(QFrame::StyledPanel);
   setAutoFillBackground(true);
@@ -28,20 +31,36 @@ MessageBar::MessageBar(QWidget* parent)
   auto* row = new QHBoxLayout(this);
   row->addWidget(m_mark);
   row->addWidget(m_text, 1);
+  row->addWidget(m_offer);
   row->addWidget(close);
+  m_offer->setObjectName(QStringLiteral("messageOffer"));
+  m_offer->hide();
+  connect(m_offer, &QPushButton::clicked, this, &MessageBar::offerTaken);
   hide();
 }
 
 void MessageBar::say(const QString& sentence, Tone tone) {
+  m_tone = tone;
+  m_offer->hide();
   m_mark->setText(tone == Tone::Refusal ? tr("Not done:") : tr("Note:"));
   m_text->setText(sentence);
   setAccessibleName(m_mark->text() + QLatin1Char(' ') + sentence);
   show();
 }
 
+void MessageBar::offer(const QString& text) {
+  m_offer->setText(text);
+  m_offer->setAccessibleName(text);
+  m_offer->show();
+}
+
 void MessageBar::clear() {
   m_text->clear();
   hide();
+}
+
+void MessageBar::dropRefusal() {
+  if (m_tone == Tone::Refusal) clear();
 }
 
 QString MessageBar::text() const {

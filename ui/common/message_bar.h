@@ -4,6 +4,7 @@
 #include <QFrame>
 
 class QLabel;
+class QPushButton;
 
 namespace sw::ui {
 
@@ -17,12 +18,21 @@ class MessageBar : public QFrame {
 
   explicit MessageBar(QWidget* parent = nullptr);
   void say(const QString& sentence, Tone tone);
+  /// Beside the sentence, a button to where it can be mended.
+  void offer(const QString& text);
   void clear();
+  /// Something was done since: "Not done" would be read as its answer.
+  void dropRefusal();
   [[nodiscard]] QString text() const;
+
+ signals:
+  void offerTaken();
 
  private:
   QLabel* m_mark;
   QLabel* m_text;
+  QPushButton* m_offer;
+  Tone m_tone = Tone::Note;
 };
 
 }  // namespace sw::ui

@@ -78,7 +78,14 @@ NewJobPage::NewJobPage(ShopSession& session, QWidget* parent)
   outer->addWidget(scrolled(inside, "newJobScroll", this));
 
   connect(m_plate, &QLineEdit::textChanged, this, &NewJobPage::tellWhetherKnown);
-  connect(m_plate, &QLineEdit::returnPressed, m_words, qOverload<>(&QWidget::setFocus));
+  // Enter goes down the page: to the name where it is asked, past the odometer, to the answers.
+  connect(m_plate, &QLineEdit::returnPressed, this,
+          [this] { (m_who->isVisible() ? m_who : m_words)->setFocus(); });
+  for (QLineEdit* edit : {m_who, m_odometer}) {
+    connect(edit, &QLineEdit::returnPressed, m_words, qOverload<>(&QWidget::setFocus));
+  }
+  connect(m_words, &QLineEdit::returnPressed, this,
+          [this] { m_answers->findChild<QPushButton*>()->setFocus(); });
   connect(m_open, &QPushButton::clicked, this, &NewJobPage::openJob);
   connect(back, &QPushButton::clicked, this, [this] { emit goWanted({}); });
 }

@@ -21,6 +21,8 @@ class VehicleForm : public QWidget {
  public:
   explicit VehicleForm(ShopSession& session, QWidget* parent = nullptr);
   void show(model::VehicleId vehicle);
+  /// Puts the keyboard on the field of a fact.
+  void focusOn(const std::string& field) { m_fields->focus(field); }
   /// The book has changed: what was typed and not saved stays.
   void refresh();
 

@@ -69,6 +69,11 @@ void VehiclePage::begin(const Goal& goal) {
   m_sheet->show(m_vehicle, goal.job);
   m_jobs->show(m_vehicle);
   showTitle();
+  if (!goal.field.empty()) {
+    m_data->click();
+    m_form->focusOn(goal.field);
+    return;
+  }
   if (auto* chosen = m_group->checkedButton()) chosen->setFocus();
 }
 

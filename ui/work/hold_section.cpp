@@ -65,6 +65,7 @@ HoldSection::HoldSection(ShopSession& session, QWidget* parent)
     for (std::size_t i = 0; i < m_buttons.size(); ++i) {
       m_buttons[i]->setChecked(text.trimmed() == QString::number(i + 1));
     }
+    if (m_statement != nullptr && !text.isEmpty()) m_prompt->say(promptOf(*m_statement));
   });
 }
 
@@ -113,21 +114,22 @@ void HoldSection::clearChoices() {
   m_words.clear();
 }
 
-void HoldSection::showChoices(const procedures::Statement& statement) {
+QString HoldSection::promptOf(const procedures::Statement& statement) {
   switch (statement.answer) {
     case AnswerType::Choice:
-      m_prompt->say(tr("Press what you saw, or type its number:"));
-      break;
+      return tr("Press what you saw, or type its number:");
     case AnswerType::Count:
-      m_prompt->say(tr("Type how many:"));
-      break;
+      return tr("Type how many:");
     case AnswerType::Quantity:
-      m_prompt->say(tr("Type what stands there, with its unit:"));
-      break;
+      return tr("Type what stands there, with its unit:");
     case AnswerType::Text:
-      m_prompt->say(tr("Type what you saw:"));
       break;
   }
+  return tr("Type what you saw:");
+}
+
+void HoldSection::showChoices(const procedures::Statement& statement) {
+  m_prompt->say(promptOf(statement));
   for (const procedures::Choice& choice : statement.choices) m_words.push_back(choice.word);
   // Another order each time: the hand must not learn the place of an answer.
   std::mt19937 random(static_cast<unsigned>(context().job->entries.size()) * 2654435761U +
@@ -188,12 +190,9 @@ std::optional<std::string> HoldSection::answerTyped() {
 void HoldSection::answer() {
   if (m_statement == nullptr) return;
   const auto seen = answerTyped();
-  if (!seen) {
-    m_answer->setFocus();
-    return;
-  }
-  (void)send(workshop::AnswerHold{m_statement->key, *seen});
+  const bool taken = seen && send(workshop::AnswerHold{m_statement->key, *seen});
   m_answer->setFocus();
+  if (!taken) m_answer->selectAll();  // the next try takes its place
 }
 
 }  // namespace sw::ui

@@ -21,12 +21,14 @@ class HoldSection final : public StepSection {
   HoldSection(ShopSession& session, QWidget* parent);
   [[nodiscard]] bool suits(const StepContext& context) const override;
   [[nodiscard]] QWidget* firstField() override;
+  [[nodiscard]] bool satisfied() const override { return m_statement == nullptr; }
 
  protected:
   void fill(Showing showing) override;
 
  private:
   void showAnswered(const workshop::HoldView& hold);
+  [[nodiscard]] static QString promptOf(const procedures::Statement& statement);
   void showChoices(const procedures::Statement& statement);
   void clearChoices();
   void answer();

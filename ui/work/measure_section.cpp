@@ -47,6 +47,21 @@ QString readAs(const workshop::Outcome& outcome) {
   return lines.join(QLatin1Char('\n'));
 }
 
+/// What a line of readings looks like; bare numbers are read in the unit of the instrument.
+QString exampleOf(const procedures::MeasureSpec& measure) {
+  const bool one = measure.planned + measure.settling == 1;
+  switch (measure.quantity) {
+    case QuantityKind::Force:
+      return one ? MeasureSection::tr("e.g. 18.5 N") : MeasureSection::tr("e.g. 18.5 19 18.5");
+    case QuantityKind::Pressure:
+      return one ? MeasureSection::tr("e.g. 2.1 bar") : MeasureSection::tr("e.g. 2.1 2.0 2.1");
+    case QuantityKind::Length:
+      return one ? MeasureSection::tr("e.g. 0.35 mm") : MeasureSection::tr("e.g. 0.35 0.36 0.35");
+    default:
+      return {};
+  }
+}
+
 }  // namespace
 
 MeasureSection::MeasureSection(ShopSession& session, QWidget* parent)
@@ -77,7 +92,7 @@ MeasureSection::MeasureSection(ShopSession& session, QWidget* parent)
   m_instrument->setMinimumContentsLength(8);
   m_moreButton->setCheckable(true);
   m_earlierButton->setCheckable(true);
-  guard(m_readings, tr("e.g. 18.5 19 18.5"));
+  guard(m_readings, {});
   layOut();
   wire();
 }
@@ -146,8 +161,15 @@ void MeasureSection::wire() {
     emit goWanted({PageId::Vehicle, this->context().job->job, {}, {}, {}});
   });
   connect(m_addInstrument, &QPushButton::clicked, this, [this] {
-    emit goWanted({PageId::Instruments, this->context().job->job, {}, {}, {}});
+    Goal goal{PageId::Instruments, this->context().job->job, {}, {}, {}};
+    if (m_instrument->count() == 0) goal.instrumentKind = wantedKind();
+    emit goWanted(goal);
   });
+}
+
+std::optional<model::InstrumentKind> MeasureSection::wantedKind() const {
+  const auto& kinds = context().definition().measure->instruments;
+  return kinds.empty() ? std::nullopt : std::optional(kinds.front());
 }
 
 bool MeasureSection::suits(const StepContext& context) const {
@@ -160,6 +182,7 @@ QWidget* MeasureSection::firstField() {
 
 void MeasureSection::fill(Showing showing) {
   listInstruments();
+  setExample(m_readings, exampleOf(*context().definition().measure));
   if (showing == Showing::OtherStep) {
     m_moreButton->setChecked(false);
     m_earlierButton->setChecked(false);
@@ -219,7 +242,10 @@ void MeasureSection::listInstruments() {
                          : used != nullptr ? QString::fromStdString(used->name)
                                            : QString();
   m_instrument->setCurrentIndex(qMax(0, m_instrument->findData(wanted)));
-  m_addInstrument->setText(fitting.empty() ? tr("Add an instrument") : tr("Another …"));
+  const auto kind = wantedKind();
+  m_addInstrument->setText(!fitting.empty() ? tr("Another …")
+                           : kind           ? tr("Put on file: %1").arg(phrasing::nameOf(*kind))
+                                            : tr("Put an instrument on file"));
   m_instrument->setVisible(!fitting.empty());
 }
 
@@ -270,7 +296,13 @@ void MeasureSection::judge() {
     m_table->clear();
   }
   m_problem->say({});
-  if (context().locked() || !typedIn(*m_readings) || m_instrument->count() == 0) {
+  const bool typed = typedIn(*m_readings).has_value();
+  if (context().locked() || !typed || m_instrument->count() == 0) {
+    if (typed && m_instrument->count() == 0) {
+      m_problem->say(tr("No instrument that reads this is on file yet. Press \"%1\": what is "
+                        "typed here waits.")
+                         .arg(m_addInstrument->text()));
+    }
     showRecorded();
     return;
   }
@@ -305,13 +337,21 @@ workshop::TakeReadings MeasureSection::action() const {
 
 void MeasureSection::record() {
   if (context().locked() || !typedIn(*m_readings)) return;
+  if (m_instrument->count() == 0) {
+    m_addInstrument->setFocus();
+    return;
+  }
   const auto take = action();
   // Cleared first: what was accepted is no draft, and the page is shown anew while it is saved.
   const QString text = m_readings->text();
   m_readings->clear();
-  if (!send(take)) m_readings->setText(text);
-  m_afresh->setChecked(false);
   m_readings->setFocus();
+  if (!send(take)) {
+    m_readings->setText(text);
+    return;
+  }
+  m_afresh->setChecked(false);
+  emit recorded();
 }
 
 void MeasureSection::showEarlier() {

@@ -25,6 +25,7 @@ class MeasureSection final : public StepSection {
   MeasureSection(ShopSession& session, QWidget* parent);
   [[nodiscard]] bool suits(const StepContext& context) const override;
   [[nodiscard]] QWidget* firstField() override;
+  [[nodiscard]] bool satisfied() const override { return !lacks("no_reading"); }
 
  protected:
   void fill(Showing showing) override;
@@ -41,6 +42,8 @@ class MeasureSection final : public StepSection {
   void judge();
   void record();
   [[nodiscard]] workshop::TakeReadings action() const;
+  /// The kind of instrument the step would like best.
+  [[nodiscard]] std::optional<model::InstrumentKind> wantedKind() const;
 
   TextLabel* m_limit;
   TextLabel* m_source;

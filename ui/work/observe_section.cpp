@@ -19,7 +19,10 @@ bool ObserveSection::suits(const StepContext& context) const {
 }
 
 QWidget* ObserveSection::firstField() {
-  return m_rows.empty() ? nullptr : m_rows.front()->findChild<QPushButton*>();
+  for (ChoiceRow* row : m_rows) {
+    if (!row->chosen()) return row->findChild<QPushButton*>();
+  }
+  return nullptr;
 }
 
 void ObserveSection::build() {
@@ -35,8 +38,13 @@ void ObserveSection::build() {
     }
     auto* row = new ChoiceRow(QStringLiteral("observe_") + QString::fromStdString(observe.key),
                               QString::fromStdString(observe.ask), answers, this);
+    row->leaveToSpace();
     connect(row, &ChoiceRow::answered, this, [this, row, key = observe.key] {
-      (void)send(workshop::Observe{key, row->chosen().value_or(""), std::nullopt});
+      if (send(workshop::Observe{key, row->chosen().value_or(""), std::nullopt})) {
+        emit recorded();
+      } else {
+        fill(Showing::SameStep);  // what was not taken does not look chosen
+      }
     });
     m_column->addWidget(row);
     row->show();
@@ -68,12 +76,13 @@ SupportSection::SupportSection(ShopSession& session, QWidget* parent)
   }
   m_support =
       new ChoiceRow(QStringLiteral("support"), tr("What carries the front axle?"), answers, this);
+  m_support->leaveToSpace();
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->addWidget(m_support);
   connect(m_support, &ChoiceRow::answered, this, [this] {
     const auto chosen = fromWord<model::SupportKind>(m_support->chosen().value_or(""));
-    if (chosen) (void)send(workshop::ChooseSupport{*chosen});
+    if (chosen && !send(workshop::ChooseSupport{*chosen})) fill(Showing::SameStep);
   });
 }
 

@@ -18,6 +18,7 @@ class ObserveSection final : public StepSection {
   ObserveSection(ShopSession& session, QWidget* parent);
   [[nodiscard]] bool suits(const StepContext& context) const override;
   [[nodiscard]] QWidget* firstField() override;
+  [[nodiscard]] bool satisfied() const override { return !lacks("not_observed"); }
 
  protected:
   void fill(Showing showing) override;

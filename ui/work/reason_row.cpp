@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/work/reason_row.h"
 
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -38,7 +39,10 @@ ReasonRow::ReasonRow(const QString& name, QWidget* parent)
     accept();
   });
   connect(m_words, &QLineEdit::returnPressed, this, &ReasonRow::accept);
-  connect(back, &QPushButton::clicked, this, &ReasonRow::close);
+  connect(back, &QPushButton::clicked, this, &ReasonRow::leave);
+  connect(m_words, &QLineEdit::textEdited, this, [this](const QString& text) {
+    if (m_keeper) m_keeper(text);
+  });
   hide();
 }
 
@@ -49,10 +53,27 @@ void ReasonRow::ask(const QString& question, const QString& placeholder,
   m_words->setAccessibleName(question);
   m_words->clear();
   m_then = std::move(then);
+  m_keeper = {};
   m_otherWay = false;
   m_other->hide();
   show();
   m_words->setFocus();
+}
+
+void ReasonRow::keep(const QString& text, std::function<void(const QString&)> keeper) {
+  m_words->setText(text);
+  m_keeper = std::move(keeper);
+}
+
+void ReasonRow::leave() {
+  if (m_keeper) m_keeper({});
+  close();
+  emit left();
+}
+
+void ReasonRow::keyPressEvent(QKeyEvent* event) {
+  if (event->key() != Qt::Key_Escape) return QWidget::keyPressEvent(event);
+  leave();
 }
 
 void ReasonRow::offer(const QString& otherWay) {
@@ -79,6 +100,8 @@ void ReasonRow::accept() {
     m_then = then;
     show();
     m_words->setFocus();
+  } else if (m_keeper) {
+    m_keeper({});
   }
 }
 

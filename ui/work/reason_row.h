@@ -23,11 +23,21 @@ class ReasonRow final : public QWidget {
            std::function<bool(const std::string&)> then);
   /// After ask: a second way to accept, e.g. "Record with a photo".
   void offer(const QString& otherWay);
+  /// After ask: begins with a text that was not accepted before; what is typed goes to `keeper`.
+  void keep(const QString& text, std::function<void(const QString&)> keeper);
   /// Whether the words were accepted the second way.
   [[nodiscard]] bool otherWay() const { return m_otherWay; }
   void close();
 
+ signals:
+  /// Left without an answer.
+  void left();
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
+
  private:
+  void leave();
   void accept();
 
   TextLabel* m_question;
@@ -35,6 +45,7 @@ class ReasonRow final : public QWidget {
   QPushButton* m_other;
   bool m_otherWay = false;
   std::function<bool(const std::string&)> m_then;
+  std::function<void(const QString&)> m_keeper;
 };
 
 }  // namespace sw::ui

@@ -69,13 +69,14 @@ void StepListModel::present(SharedJob job, const std::vector<workshop::StepLine>
       const workshop::RunView& of = job->runs[view.run];
       QString title = QString::fromStdString(of.procedure->title);
       if (of.fact.round > 1) title = tr("%1, round %2").arg(title).arg(of.fact.round);
-      rows.push_back({std::nullopt, title, {}, {}, Mark::None});
+      rows.push_back({std::nullopt, title, {}, {}, Mark::None, true});
     }
     QString side = view.side ? phrasing::sideName(*view.side, {}) : QString();
-    QString status = statusText(lines[i].status);
-    if (view.step->optional && lines[i].status == StepStatus::Ready) status = tr("if you like");
-    rows.push_back(
-        {i, QString::fromStdString(view.step->title), side, status, markOf(lines[i].status)});
+    const StepStatus status = lines[i].status;
+    const bool leaveIt = view.step->optional && status == StepStatus::Ready;
+    rows.push_back({i, QString::fromStdString(view.step->title), side,
+                    leaveIt ? tr("if you like") : statusText(status), markOf(status),
+                    !leaveIt && (status == StepStatus::Done || status == StepStatus::Ready)});
   }
   const bool sameShape = m_job && rows.size() == m_rows.size();
   if (!sameShape) beginResetModel();
@@ -112,7 +113,7 @@ QVariant StepListModel::data(const QModelIndex& index, int role) const {
     case RowDelegate::MarkRole:
       return row.step ? QVariant(static_cast<int>(row.mark)) : QVariant();
     case RowDelegate::SubtitleRole:
-      return row.mark == Mark::Done || row.mark == Mark::Ready ? QString() : row.status;
+      return row.plain ? QString() : row.status;
     case RowDelegate::HeadingRole:
       return !row.step.has_value();
     case Qt::AccessibleTextRole:

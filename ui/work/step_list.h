@@ -35,6 +35,7 @@ class StepListModel final : public QAbstractListModel {
     std::optional<std::size_t> step;  ///< absent for a title
     QString title, side, status;
     Mark mark = Mark::None;
+    bool plain = true;  ///< the mark says it all
     bool operator==(const Row&) const = default;
   };
   SharedJob m_job;

@@ -83,7 +83,7 @@ void StepPanel::build() {
                 new TorqueSection(m_session, inside),  new ObserveSection(m_session, inside),
                 new RoadTestSection(m_session, inside)};
   m_notes = new StepNotes(m_session, inside);
-  m_goOn = button("goOn", {}, inside);
+  m_goOn = button("goOn", {}, this);
   m_done = button("stepDone", tr("Done"), inside);
   m_before = button("stepBefore", tr("Done before recording"), inside);
   m_notApplicable = button("stepNotApplicable", tr("Does not apply …"), inside);
@@ -101,7 +101,7 @@ void StepPanel::layOut(QWidget* inside) {
   inLock->addLayout(m_lockWays);
   inLock->addWidget(m_against, 0, Qt::AlignLeft);
   auto* foot = new FlowLayout;
-  for (QPushButton* one : {m_goOn, m_done, m_before, m_notApplicable, m_reopen, m_note, m_photo}) {
+  for (QPushButton* one : {m_done, m_before, m_notApplicable, m_reopen, m_note, m_photo}) {
     foot->addWidget(one);
   }
   auto* column = new QVBoxLayout(inside);
@@ -120,7 +120,9 @@ void StepPanel::layOut(QWidget* inside) {
 void StepPanel::wire() {
   for (StepSection* section : m_sections) {
     connect(section, &StepSection::goWanted, this, &StepPanel::goWanted);
+    connect(section, &StepSection::recorded, this, &StepPanel::takeKeyboard);
   }
+  connect(m_reason, &ReasonRow::left, this, &StepPanel::takeKeyboard);
   connect(m_done, &QPushButton::clicked, this, [this] { mark(model::StepAction::Done); });
   connect(m_before, &QPushButton::clicked, this,
           [this] { mark(model::StepAction::DoneBeforeRecording); });
@@ -144,6 +146,12 @@ void StepPanel::wire() {
     m_reason->ask(tr("What is worth noting here?"), {}, [this](const std::string& note) {
       return m_session.perform(workshop::AddNote{note}, here()).has_value();
     });
+    // A note half written is not lost with the light, nor by a look at another step.
+    const QString place = QStringLiteral("job/%1/step/%2/note")
+                              .arg(m_context.job->job.value)
+                              .arg(QString::fromStdString(m_context.job->stepName(m_context.step)));
+    m_reason->keep(m_session.draft(place),
+                   [this, place](const QString& text) { m_session.keepDraft(place, text); });
   });
 }
 
@@ -190,6 +198,7 @@ void StepPanel::showHead() {
   if (run.fact.round > 1) place += tr("round %1").arg(run.fact.round);
   if (step.minutes > 0) place += tr("about %1").arg(report::minutesText(step.minutes));
   if (step.needsTwo) place += tr("needs two");
+  if (step.optional) place += tr("if you like");
   m_place->setText(place.join(QStringLiteral(" · ")));
   m_caution->say(QString::fromStdString(step.caution));
   m_text->say(QString::fromStdString(step.text));
@@ -251,16 +260,22 @@ void StepPanel::showFoot(const workshop::StepLine& line) {
 void StepPanel::takeKeyboard() {
   for (StepSection* section : m_sections) {
     QWidget* field = section->isVisibleTo(this) ? section->firstField() : nullptr;
-    if (field != nullptr && field->isEnabled() && m_open) {
+    if (field != nullptr && field->isEnabled() && m_open && !section->satisfied()) {
       field->setFocus();
+      ensureWidgetVisible(field);
       return;
     }
   }
   for (QPushButton* one : {m_goOn, m_done, m_note}) {
-    if (!one->isVisibleTo(this) || !one->isEnabled()) continue;
+    if (one->isHidden() || !one->isEnabled()) continue;
     one->setFocus();
+    if (widget()->isAncestorOf(one)) ensureWidgetVisible(one);
     return;
   }
+}
+
+QPushButton* StepPanel::goOnButton() const {
+  return m_goOn;
 }
 
 void StepPanel::mark(model::StepAction action) {

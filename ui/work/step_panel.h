@@ -30,6 +30,9 @@ class StepPanel final : public QScrollArea {
                std::optional<std::size_t> next);
   /// The keyboard goes to what is to be entered, or to what comes next.
   void takeKeyboard();
+  /// To the next step, once this one is done. It stands below the panel, in sight whatever the
+  /// panel is scrolled to.
+  [[nodiscard]] QPushButton* goOnButton() const;
 
   /// Gives a picture file; an empty answer adds none.
   std::function<QString()> choosePicture;

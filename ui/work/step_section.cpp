@@ -3,6 +3,9 @@
 
 #include <QLineEdit>
 #include <QTimer>
+#include <algorithm>
+
+#include "workshop/rules.h"
 
 namespace sw::ui {
 
@@ -59,6 +62,19 @@ void StepSection::guard(QLineEdit* field, const QString& placeholder) {
     wait->stop();
     session().keepDraft(draftPlace(*field), {});
   });
+}
+
+void StepSection::setExample(QLineEdit* field, const QString& placeholder) {
+  for (Guarded& guarded : m_guarded) {
+    if (guarded.field == field) guarded.placeholder = placeholder;
+  }
+  lockFields();
+}
+
+bool StepSection::lacks(std::string_view key) const {
+  const auto refusals = workshop::lacking(*m_context.job, m_context.step);
+  return std::any_of(refusals.begin(), refusals.end(),
+                     [key](const workshop::Refusal& refusal) { return refusal.key == key; });
 }
 
 QString StepSection::draftPlace(const QLineEdit& field) const {

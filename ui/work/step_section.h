@@ -38,15 +38,21 @@ class StepSection : public QWidget {
   void present(const StepContext& context);
   /// The field the keyboard goes to; null where there is none.
   [[nodiscard]] virtual QWidget* firstField() = 0;
+  /// Whether the step has what this section asks for, so that the keyboard passes it by.
+  [[nodiscard]] virtual bool satisfied() const { return false; }
 
  signals:
   void goWanted(const sw::ui::Goal& goal);
+  /// Something was recorded: the keyboard may go to what comes next.
+  void recorded();
 
  protected:
   [[nodiscard]] ShopSession& session() const { return m_session; }
   [[nodiscard]] const StepContext& context() const { return m_context; }
   /// Sends a command about this very step; true when it was taken.
   bool send(workshop::Action action);
+  /// Whether a refusal of this key still stands against the step's being done.
+  [[nodiscard]] bool lacks(std::string_view key) const;
   [[nodiscard]] Result<workshop::Rehearsal> rehearse(workshop::Action action) const;
 
   /// Fills the section; `fresh` says that another step was shown before.
@@ -56,6 +62,8 @@ class StepSection : public QWidget {
   /// A field of this section whose unaccepted text is kept in the book; it is locked with the
   /// reason written on it while the step waits.
   void guard(QLineEdit* field, const QString& placeholder);
+  /// Another example on a guarded field, as the step wants it.
+  void setExample(QLineEdit* field, const QString& placeholder);
 
  private:
   struct Guarded {

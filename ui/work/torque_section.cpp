@@ -57,7 +57,8 @@ TorqueSection::TorqueSection(ShopSession& session, QWidget* parent)
       m_done(namedField("torqueDone", tr("How many fasteners are done"), this)),
       m_judged(new TextLabel(TextRole::Strong, this)),
       m_record(new WordButton("recordTorque", {}, this)),
-      m_spec(new WordButton(tr("Fill in the spec sheet"), this)) {
+      m_spec(new WordButton(tr("Fill in the spec sheet"), this)),
+      m_addWrench(new WordButton(tr("Put a torque wrench on file"), this)) {
   m_set->setObjectName(QStringLiteral("torqueFigure"));
   m_wrench->setObjectName(QStringLiteral("torqueWrench"));
   m_wrench->setAccessibleName(tr("Torque wrench"));
@@ -66,6 +67,7 @@ TorqueSection::TorqueSection(ShopSession& session, QWidget* parent)
   m_warning->setObjectName(QStringLiteral("wrenchWarning"));
   m_judged->setObjectName(QStringLiteral("torqueJudged"));
   m_spec->setObjectName(QStringLiteral("torqueSpec"));
+  m_addWrench->setObjectName(QStringLiteral("addWrench"));
   guard(m_value, tr("as the wrench shows it"));
   guard(m_done, tr("all"));
   layOut();
@@ -75,7 +77,9 @@ TorqueSection::TorqueSection(ShopSession& session, QWidget* parent)
   // Enter on a field that holds nothing records nothing: it only goes on to the button.
   for (QLineEdit* field : {m_value, m_done}) {
     connect(field, &QLineEdit::returnPressed, this, [this, field] {
-      if (field->text().trimmed().isEmpty()) {
+      if (m_choices.empty()) {
+        m_addWrench->setFocus();
+      } else if (field->text().trimmed().isEmpty()) {
         m_record->setFocus();
       } else {
         record();
@@ -85,6 +89,14 @@ TorqueSection::TorqueSection(ShopSession& session, QWidget* parent)
   connect(m_record, &QPushButton::clicked, this, &TorqueSection::record);
   connect(m_spec, &QPushButton::clicked, this, [this] {
     emit goWanted({PageId::Vehicle, this->context().job->job, {}, {}, {}});
+  });
+  connect(m_addWrench, &QPushButton::clicked, this, [this] {
+    emit goWanted({PageId::Instruments,
+                   this->context().job->job,
+                   {},
+                   {},
+                   {},
+                   model::InstrumentKind::TorqueWrench});
   });
 }
 
@@ -109,6 +121,7 @@ void TorqueSection::layOut() {
   column->addWidget(m_judged);
   column->addWidget(m_record);
   column->addWidget(m_spec, 0, Qt::AlignLeft);
+  column->addWidget(m_addWrench, 0, Qt::AlignLeft);
 }
 
 bool TorqueSection::suits(const StepContext& context) const {
@@ -127,6 +140,7 @@ void TorqueSection::fill(Showing) {
     widget->setVisible(plan.has_value());
   }
   m_spec->setVisible(!plan);
+  m_addWrench->setVisible(false);
   m_wrench->setEnabled(!context().locked());
   m_record->setEnabled(!context().locked());
   if (!plan) {
@@ -166,7 +180,9 @@ void TorqueSection::showPlan(const workshop::TorquePlan& plan) {
   }
   m_stages->say(stages.join(QLatin1Char('\n')));
   listWrenches(stage);
-  m_record->setVisible(!finished);
+  const bool noWrench = m_choices.empty();
+  m_record->setVisible(!finished && !noWrench);
+  m_addWrench->setVisible(!finished && noWrench);
   judge();
 }
 
@@ -191,7 +207,7 @@ void TorqueSection::listWrenches(const workshop::TorqueStage& stage) {
 void TorqueSection::wrenchChosen() {
   const int index = m_wrench->currentIndex();
   if (index < 0) {
-    m_warning->say(tr("No torque wrench is on file: add one under Instruments."));
+    m_warning->say(tr("No torque wrench is on file yet."));
     return;
   }
   const workshop::WrenchChoice& choice = m_choices[static_cast<std::size_t>(index)];

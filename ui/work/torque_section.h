@@ -46,6 +46,7 @@ class TorqueSection final : public StepSection {
   TextLabel* m_judged;
   QPushButton* m_record;
   QPushButton* m_spec;
+  QPushButton* m_addWrench;
   std::optional<workshop::TorquePlan> m_plan;
   std::vector<workshop::WrenchChoice> m_choices;
 };

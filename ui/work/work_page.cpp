@@ -114,6 +114,7 @@ void WorkPage::layOut() {
   middle->addWidget(m_plans);
   middle->addWidget(m_startPlan, 0, Qt::AlignLeft);
   middle->addWidget(m_panel, 1);
+  middle->addWidget(m_panel->goOnButton());
   middle->addStretch(0);
   auto* row = new QHBoxLayout(this);
   row->addLayout(left, 3);

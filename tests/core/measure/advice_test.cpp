@@ -157,6 +157,12 @@ TEST(Advice, NoLimitNeedsNoAdvice) {
   EXPECT_EQ(evaluateSeries(fineScale({19.0, 19.1, 19.0})).value().advice.size(), 0U);
 }
 
+TEST(Advice, WithoutALimitNoReadingWouldDecideAnything) {
+  SeriesInput input = fineScale({18.6});
+  input.planned = 1;
+  EXPECT_FALSE(find(evaluateSeries(input).value(), AdviceCode::MoreReadings));
+}
+
 TEST(Advice, PullsThatDisagreeAreRepeated) {
   SeriesInput input = fineScale({18.0, 19.0, 22.0});
   input.pooled = PooledScatter{0.35, 20};
