@@ -2,7 +2,10 @@
 #pragma once
 
 #include <QString>
+#include <optional>
 #include <span>
+
+#include "ui/common/goal.h"
 
 namespace sw::ui {
 
@@ -22,15 +25,17 @@ enum class ActionId {
   Work,
   Quick,
   Sheet,
-  Finish
+  Finish,
+  Help
 };
 
 struct ActionRow {
   ActionId id;
-  const char* name;      ///< object name
-  const char* text;      ///< on the button, translated in context "Actions"
-  const char* tip;       ///< what it does
-  const char* shortcut;  ///< portable text of the key
+  const char* name;                           ///< object name
+  const char* text;                           ///< on the button, translated in context "Actions"
+  const char* tip;                            ///< what it does
+  const char* shortcut;                       ///< portable text of the key
+  std::optional<PageId> page = std::nullopt;  ///< where it leads
 };
 [[nodiscard]] std::span<const ActionRow> actionTable();
 [[nodiscard]] const ActionRow& actionRow(ActionId id);

@@ -18,6 +18,7 @@
 #include "ui/common/page.h"
 #include "ui/common/text_label.h"
 #include "ui/common/theme.h"
+#include "ui/help/help_page.h"
 #include "ui/pages.h"
 #include "ui/search/search_box.h"
 
@@ -176,6 +177,8 @@ void MainWindow::act(ActionId id) {
       return go({PageId::NewJob, {}, {}, {}, {}});
     case ActionId::Instruments:
       return go({PageId::Instruments, m_here.job, {}, {}, {}});
+    case ActionId::Help:
+      return help();
     case ActionId::Find:
       return m_search->start();
     case ActionId::Undo:
@@ -188,6 +191,12 @@ void MainWindow::act(ActionId id) {
     default:
       return;
   }
+}
+
+void MainWindow::help() {
+  if (m_here.page == PageId::Help) return;
+  pageAs<HelpPage>(PageId::Help).about(m_here);
+  go({PageId::Help, m_here.job, {}, {}, {}});
 }
 
 void MainWindow::switchMode() {

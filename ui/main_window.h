@@ -56,6 +56,7 @@ class MainWindow : public QMainWindow {
   void listPeople();
   void askWhoIsAtWork();
   void refreshJobBar();
+  void help();
   void switchMode();
   void fitBars();
   void listPages();
@@ -72,7 +73,7 @@ class MainWindow : public QMainWindow {
   TextLabel* m_jobName;
   std::map<ActionId, QPushButton*> m_buttons;
   QComboBox* m_people;
-  QComboBox* m_pagesBox;  ///< where the buttons of the pages do not fit on one line
+  QComboBox* m_pagesBox;          ///< where the buttons of the pages do not fit on one line
   QPointer<QWidget> m_askedFrom;  ///< where an entry waited for who is at work
   SearchBox* m_search;
   QLabel* m_saved;

@@ -9,6 +9,7 @@
 #include "ui/complaint/complaint_page.h"
 #include "ui/complaint/new_job_page.h"
 #include "ui/finish/finish_page.h"
+#include "ui/help/help_page.h"
 #include "ui/instruments/instruments_page.h"
 #include "ui/kit/kit_page.h"
 #include "ui/main_window.h"
@@ -36,6 +37,7 @@ constexpr std::array kPages{
     PageRow{PageId::Quick, "a filled-in work card is copied into the job", PageScope::Job},
     PageRow{PageId::Sheet, "a job on paper: previewed, printed, saved as PDF", PageScope::Job},
     PageRow{PageId::Finish, "what stands against sign-off, and the end of the job", PageScope::Job},
+    PageRow{PageId::Help, "help on a page, and all keys", PageScope::Book},
 };
 
 }  // namespace
@@ -64,6 +66,8 @@ Page* makePage(PageId id, ShopSession& session, QWidget* parent) {
       return new QuickPage(session, parent);
     case PageId::Sheet:
       return new SheetPage(session, parent);
+    case PageId::Help:
+      return new HelpPage(session, parent);
     case PageId::Start:
     default:
       return new StartPage(session, parent);

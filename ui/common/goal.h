@@ -21,7 +21,8 @@ enum class PageId {
   Work,
   Quick,
   Sheet,
-  Finish
+  Finish,
+  Help
 };
 
 /// Where to go: a page, and what it is about. Of a job, the step may be named as refusals name it:
@@ -43,10 +44,15 @@ struct Goal {
 template <>
 struct sw::Words<sw::ui::PageId> {
   using E = sw::ui::PageId;
-  static constexpr std::pair<E, std::string_view> table[] = {
-      {E::Start, "start"},         {E::NewJob, "new-job"},
-      {E::Vehicle, "vehicle"},     {E::Instruments, "instruments"},
-      {E::Complaint, "complaint"}, {E::Kit, "kit"},
-      {E::Work, "work"},           {E::Quick, "quick"},
-      {E::Sheet, "sheet"},         {E::Finish, "finish"}};
+  static constexpr std::pair<E, std::string_view> table[] = {{E::Start, "start"},
+                                                             {E::NewJob, "new-job"},
+                                                             {E::Vehicle, "vehicle"},
+                                                             {E::Instruments, "instruments"},
+                                                             {E::Complaint, "complaint"},
+                                                             {E::Kit, "kit"},
+                                                             {E::Work, "work"},
+                                                             {E::Quick, "quick"},
+                                                             {E::Sheet, "sheet"},
+                                                             {E::Finish, "finish"},
+                                                             {E::Help, "help"}};
 };

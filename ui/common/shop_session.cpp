@@ -59,6 +59,7 @@ Result<std::unique_ptr<ShopSession>> ShopSession::open(const std::string& book,
   if (!opened) return failAs(opened);
   std::unique_ptr<ShopSession> session(new ShopSession);
   session->m_book = std::move(*opened);
+  session->m_resources = QString::fromStdString(resources);
   session->m_library = procedures::Library::load(resources);
   session->m_workshop = std::make_unique<workshop::Workshop>(*session->m_book, session->m_library,
                                                              clock, &session->m_pictures);

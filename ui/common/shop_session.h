@@ -42,6 +42,8 @@ class ShopSession : public QObject {
   [[nodiscard]] const procedures::Library& library() const { return m_library; }
   [[nodiscard]] bool viewOnly() const { return m_book->viewOnly(); }
   [[nodiscard]] QString bookPath() const;
+  /// The folder of procedures, plans and help.
+  [[nodiscard]] const QString& resources() const { return m_resources; }
 
   /// Initials of who is at work; empty before anybody was chosen.
   [[nodiscard]] const std::string& person() const { return m_person; }
@@ -94,6 +96,7 @@ class ShopSession : public QObject {
   report_print::QtPictureIntake m_pictures;
   std::unique_ptr<workshop::Workshop> m_workshop;
   std::string m_person;
+  QString m_resources;
   mutable std::optional<Known> m_known;
   std::map<std::int64_t, std::vector<workshop::ActionEntries>> m_actions;  ///< a job each
 };

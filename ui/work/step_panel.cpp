@@ -14,6 +14,7 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/tab_order.h"
 #include "ui/common/text_label.h"
+#include "ui/common/theme.h"
 #include "ui/common/word_button.h"
 #include "ui/work/hold_section.h"
 #include "ui/work/measure_section.h"
@@ -68,6 +69,8 @@ void StepPanel::build() {
   m_place->setObjectName(QStringLiteral("stepPlace"));
   m_caution = new TextLabel(TextRole::Strong, inside);
   m_caution->setObjectName(QStringLiteral("stepCaution"));
+  m_how = button("stepHow", tr("How it is done"), inside);
+  m_how->setCheckable(true);
   m_text = new TextLabel(TextRole::Body, inside);
   m_alone = new TextLabel(TextRole::Body, inside);
   m_lock = new QFrame(inside);
@@ -106,8 +109,9 @@ void StepPanel::layOut(QWidget* inside) {
   }
   auto* column = new QVBoxLayout(inside);
   for (QWidget* widget : {static_cast<QWidget*>(m_title), static_cast<QWidget*>(m_place),
-                          static_cast<QWidget*>(m_caution), static_cast<QWidget*>(m_text),
-                          static_cast<QWidget*>(m_alone), static_cast<QWidget*>(m_lock)}) {
+                          static_cast<QWidget*>(m_caution), static_cast<QWidget*>(m_how),
+                          static_cast<QWidget*>(m_text), static_cast<QWidget*>(m_alone),
+                          static_cast<QWidget*>(m_lock)}) {
     column->addWidget(widget);
   }
   for (StepSection* section : m_sections) column->addWidget(section);
@@ -123,6 +127,7 @@ void StepPanel::wire() {
     connect(section, &StepSection::recorded, this, &StepPanel::takeKeyboard);
   }
   connect(m_reason, &ReasonRow::left, this, &StepPanel::takeKeyboard);
+  connect(m_how, &QPushButton::toggled, this, &StepPanel::foldText);
   connect(m_done, &QPushButton::clicked, this, [this] { mark(model::StepAction::Done); });
   connect(m_before, &QPushButton::clicked, this,
           [this] { mark(model::StepAction::DoneBeforeRecording); });
@@ -201,10 +206,23 @@ void StepPanel::showHead() {
   if (step.optional) place += tr("if you like");
   m_place->setText(place.join(QStringLiteral(" · ")));
   m_caution->say(QString::fromStdString(step.caution));
-  m_text->say(QString::fromStdString(step.text));
+  m_text->setText(QString::fromStdString(step.text));
   m_alone->say(step.onePerson.empty()
                    ? QString()
                    : tr("Alone: %1").arg(QString::fromStdString(step.onePerson)));
+  foldText();
+}
+
+void StepPanel::foldText() {
+  const bool gloves = currentTheme().mode == Mode::Workshop;
+  const bool some = !m_text->text().isEmpty();
+  m_how->setVisible(gloves && some);
+  m_text->setVisible(some && (!gloves || m_how->isChecked()));
+}
+
+void StepPanel::changeEvent(QEvent* event) {
+  QScrollArea::changeEvent(event);
+  if (event->type() == QEvent::StyleChange && m_context.job) foldText();
 }
 
 void StepPanel::showLock(const workshop::StepLine& line) {

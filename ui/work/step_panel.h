@@ -44,12 +44,14 @@ class StepPanel final : public QScrollArea {
  protected:
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
+  void changeEvent(QEvent* event) override;
 
  private:
   void build();
   void layOut(QWidget* inside);
   void wire();
   void showHead();
+  void foldText();
   void showLock(const workshop::StepLine& line);
   void showFoot(const workshop::StepLine& line);
   void mark(model::StepAction action);
@@ -66,6 +68,7 @@ class StepPanel final : public QScrollArea {
   TextLabel* m_title;
   TextLabel* m_place;
   TextLabel* m_caution;
+  QPushButton* m_how;  ///< with gloves the words wait behind it: step and limit come first
   TextLabel* m_text;
   TextLabel* m_alone;
   QFrame* m_lock;
