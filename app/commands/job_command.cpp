@@ -27,7 +27,7 @@ constexpr std::array kOptions{
     OptionSpec{"script", "FILE", "one JSON object a line; - for standard input"},
     OptionSpec{"create", "", "make the book if it is missing"},
     OptionSpec{"dry-run", "", "judge on a copy, write nothing"},
-    OptionSpec{"describe", "", "every command with its fields, as JSON"},
+    OptionSpec{"describe", "", "every command with its fields and an example, as JSON"},
 };
 
 constexpr std::string_view kDetails =
@@ -35,7 +35,8 @@ constexpr std::string_view kDetails =
     "\"events\"}, or {\"id\",\"error\":{\"code\",\"field\",\"message\"}}. A line without \"job\" "
     "means the job last named\nor opened, one without \"by\" the person last named. An error "
     "writes nothing and ends nothing;\nthe exit code is then 2. Each event carries its values and, "
-    "as \"text\", its sentence.\n";
+    "as \"text\", its sentence. "
+    "{\"do\":\"undo\"} takes the last action of the job\nback; it stays on record.\n";
 
 Json eventJson(const workshop::Event& event) {
   Json json = Json::object();

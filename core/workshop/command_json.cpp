@@ -4,6 +4,8 @@
 #include <nlohmann/json.hpp>
 #include <type_traits>
 
+#include "workshop/command_examples.h"
+
 namespace sw::workshop {
 
 namespace {
@@ -145,6 +147,7 @@ void describeActions(Json& list) {
     entry["fields"] = Json::array();
     One action;
     One::fields(action, Describer{entry["fields"]});
+    entry["example"] = std::string(exampleOf(One::kName));
     list.push_back(std::move(entry));
     describeActions<I + 1>(list);
   }

@@ -12,7 +12,8 @@ namespace sw::workshop {
 [[nodiscard]] Result<Command> commandFromJson(const model::Json& json);
 /// The inverse, without absent fields.
 [[nodiscard]] model::Json toJson(const Command& command);
-/// Every command with its summary and fields (name, type, required, meaning, words).
+/// Every command with its summary and fields (name, type, required, meaning, words) and
+/// an example: a line of a job script.
 [[nodiscard]] model::Json describeCommands();
 
 }  // namespace sw::workshop

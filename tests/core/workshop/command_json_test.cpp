@@ -75,5 +75,19 @@ TEST(CommandJson, DescriptionNamesEveryCommandOnce) {
   EXPECT_EQ(names.size(), std::variant_size_v<Action>);
 }
 
+/// The example is what a script would hold: the strict reader takes it, and writes it again.
+TEST(CommandJson, EveryCommandHasAnExampleThatReads) {
+  for (const auto& described : describeCommands()["commands"]) {
+    const std::string name = described["do"].get<std::string>();
+    const std::string example = described["example"].get<std::string>();
+    const auto command = read(example);
+    ASSERT_TRUE(command) << name << ": " << example;
+    EXPECT_EQ(toJson(*command)["do"], name);
+    const auto written = model::parseJson(example);
+    ASSERT_TRUE(written);
+    EXPECT_EQ(toJson(*command), *written) << name;
+  }
+}
+
 }  // namespace
 }  // namespace sw::workshop
