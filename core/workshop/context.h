@@ -34,6 +34,7 @@ class Context {
     Timestamp doneAt;
     std::optional<model::EntryId> by;
     model::EntryId next;
+    const std::vector<model::EntryId>* starts = nullptr;  ///< RecentFacts::starts
   };
   explicit Context(Setup setup) : m(std::move(setup)) {}
 
@@ -41,6 +42,7 @@ class Context {
   [[nodiscard]] const ShopState& shop() const { return *m.shop; }
   [[nodiscard]] const procedures::Library& library() const { return *m.library; }
   [[nodiscard]] const PictureIntake* pictures() const { return m.pictures; }
+  [[nodiscard]] const std::vector<model::EntryId>& starts() const { return *m.starts; }
   [[nodiscard]] Timestamp now() const { return m.now; }
   [[nodiscard]] Timestamp doneAt() const { return m.doneAt; }
 

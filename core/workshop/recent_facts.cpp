@@ -18,7 +18,9 @@ Result<JobFacts> RecentFacts::ofJob(const store::Book& book, model::JobId job) {
 }
 
 void RecentFacts::appended(const std::vector<model::Entry>& entries) {
-  if (!m_known || entries.empty()) return;
+  if (entries.empty()) return;
+  m_starts.push_back(entries.front().id);
+  if (!m_known) return;
   // Read before the append, so that a gap shows that others wrote in between.
   if (m_known->next != entries.front().id) {
     m_known.reset();

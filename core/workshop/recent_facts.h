@@ -16,6 +16,9 @@ class RecentFacts {
   [[nodiscard]] Result<JobFacts> ofJob(const store::Book& book, model::JobId job);
   /// These were committed just now.
   void appended(const std::vector<model::Entry>& entries);
+  /// The first entries of the actions that were appended here, oldest first: entries made within
+  /// one tick of the clock belong to one action only where no other begins between them.
+  [[nodiscard]] const std::vector<model::EntryId>& starts() const { return m_starts; }
 
  private:
   struct Known {
@@ -24,6 +27,7 @@ class RecentFacts {
     model::EntryId next;  ///< the id the book's next entry had when this was true
   };
   std::optional<Known> m_known;
+  std::vector<model::EntryId> m_starts;
 };
 
 }  // namespace sw::workshop

@@ -135,7 +135,8 @@ class Taking {
 
 }  // namespace
 
-std::vector<const Entry*> lastAction(const JobState& job, std::optional<ActionEntries> action) {
+std::vector<const Entry*> lastAction(const JobState& job, std::optional<ActionEntries> action,
+                                     const std::vector<EntryId>& starts) {
   std::vector<std::pair<const Entry*, const Entry*>> facts;  // valid, and as its action made it
   const Entry* newest = nullptr;
   for (const Entry* entry : job.valid) {
@@ -143,10 +144,14 @@ std::vector<const Entry*> lastAction(const JobState& job, std::optional<ActionEn
     facts.emplace_back(entry, made(job, entry));
     if (newest == nullptr || facts.back().second->id > newest->id) newest = facts.back().second;
   }
+  EntryId begins;
+  for (const EntryId start : starts) {
+    if (newest != nullptr && start <= newest->id) begins = start;
+  }
   std::vector<const Entry*> taken;
   for (const auto& [entry, first] : facts) {
     const bool meant = action ? first->id >= action->first && first->id <= action->last
-                              : first->enteredAt == newest->enteredAt;
+                              : first->enteredAt == newest->enteredAt && first->id >= begins;
     if (!meant) continue;
     if (neverUndone(*entry)) return {};
     taken.push_back(entry);
@@ -166,7 +171,7 @@ Result<void> act(const Undo& action, Context& context) {
   std::vector<Entry> taken;
   std::optional<EntryId> first;
   if (meant) first = meant->first;
-  for (const Entry* entry : lastAction(context.job(), meant)) {
+  for (const Entry* entry : lastAction(context.job(), meant, context.starts())) {
     taken.push_back(*entry);
     const EntryId id = made(context.job(), entry)->id;
     first = std::min(first.value_or(id), id);

@@ -164,7 +164,8 @@ Result<Context> Workshop::judge(const Command& command) const {
   const auto lookup = [this, shop = &shopNow](const std::string& hash) {
     return frozenProcedure(*shop, hash);
   };
-  Context context({&m_book, &shopNow, &m_library, m_pictures, lookup, now, *doneAt, *by, *next});
+  Context context({&m_book, &shopNow, &m_library, m_pictures, lookup, now, *doneAt, *by, *next,
+                   &m_recent.starts()});
   if (needsJob(command.action)) {
     if (!command.job) return fail(ErrorCode::Missing, "workshop.which_job", "job");
     auto facts = m_recent.ofJob(m_book, {*command.job});

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
+#include <set>
 
 #include "model/entry_json.h"
 #include "shop_fixture.h"
@@ -209,12 +210,56 @@ TEST_F(JobProgram, TheDemonstrationIsTheSameEveryTime) {
   EXPECT_EQ(program("demo --book '" + in("a.swbook") + "'").exit, 2) << "never touches a file";
 }
 
+TEST_F(JobProgram, AnUndoIsALineLikeAnyOther) {
+  const auto path = script(
+      R"({"do":"set_person","initials":"KL","name":"Kaya Lindner"})"
+      "\n"
+      R"({"do":"open_job","by":"KL","registration":"AB 12"})"
+      "\n"
+      R"({"do":"note","text":"left hub wet"})"
+      "\n"
+      R"({"do":"correct","entry":4,"field":"text","value":"right hub wet","reason":"wrong_side"})"
+      "\n"
+      R"({"id":"u","do":"undo","reason_text":"it was the left one"})"
+      "\n"
+      R"({"id":"v","do":"undo"})"
+      "\n"
+      R"({"id":"w","do":"undo"})"
+      "\n");
+  const std::string book = " --book '" + in("b.swbook") + "'";
+  const auto run = program("job --create --script '" + path + "'" + book);
+  EXPECT_EQ(run.exit, 2) << run.out;  // the last one finds nothing
+  EXPECT_NE(run.out.find(R"("id":"u")"), std::string::npos) << run.out;
+  EXPECT_NE(run.out.find(R"("event":"undone")"), std::string::npos) << run.out;
+  const auto last = model::parseJson(run.out.substr(run.out.rfind('\n', run.out.size() - 2) + 1));
+  ASSERT_TRUE(last);
+  EXPECT_EQ((*last)["id"], "w");
+  EXPECT_EQ((*last)["error"]["code"], "refused");
+  EXPECT_NE((*last)["error"]["message"].get<std::string>().find("nothing to undo"),
+            std::string::npos);
+  // All of it stays on record: the slip, its correction, the old text again, the withdrawal.
+  const auto chain = model::parseJson(program("history --json --entry 4" + book).out);
+  ASSERT_TRUE(chain);
+  ASSERT_EQ(chain->size(), 4U) << chain->dump();
+  EXPECT_EQ((*chain)[1]["value"], "right hub wet");
+  EXPECT_EQ((*chain)[2]["value"], "left hub wet");
+  EXPECT_EQ((*chain)[2]["reason"], "withdrawn: it was the left one");
+  EXPECT_EQ((*chain)[3]["value"], "withdrawn");
+  EXPECT_EQ(program("check-book '" + in("b.swbook") + "'").exit, 0);
+}
+
 TEST_F(JobProgram, EveryCommandIsDescribed) {
   const auto run = program("job --describe");
   EXPECT_EQ(run.exit, 0);
   const auto json = model::parseJson(run.out);
   ASSERT_TRUE(json);
   EXPECT_EQ((*json)["commands"].size(), std::variant_size_v<workshop::Action>);
+  std::set<std::string> named;
+  for (const auto& command : (*json)["commands"]) {
+    named.insert(command["do"].get<std::string>());
+    EXPECT_FALSE(command["example"].get<std::string>().empty()) << command["do"];
+  }
+  EXPECT_TRUE(named.contains("undo"));
 }
 
 }  // namespace

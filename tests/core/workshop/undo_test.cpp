@@ -313,6 +313,20 @@ TEST_F(UndoTest, BackToTheOpeningAndNoFurther) {
   expectNothingToUndo(R"(,"from":)" + std::to_string(opened + 1000));
 }
 
+TEST_F(UndoTest, ActionsWithinOneTickOfTheClockAreTakenBackOneByOne) {
+  readyToPull();
+  remember();
+  shop.ok(R"({"do":"take_readings","step":"as-found-pull/pull_ahead","side":"left",)"
+          R"("instrument":"big scale","readings":"22 19.0"})");
+  remember();
+  shop.ok(R"({"do":"take_readings","step":"as-found-pull/pull_ahead","side":"left",)"
+          R"("instrument":"big scale","readings":"19.2 19.4"})");
+  remember();
+  shop.ok(R"({"do":"note","text":"left hub wet"})");
+  for (int i = 0; i < 3; ++i) expectUndone();
+  expectSoundBook();
+}
+
 TEST_F(UndoTest, AClosingIsNeverUndone) {
   act(R"({"do":"note","text":"left hub wet"})");
   act(R"({"do":"close","outcome":"closed_without_sign_off","reason":"owner took it home"})");
