@@ -124,9 +124,9 @@ TEST_F(VehicleTest, TheSheetIsFilledLineByLineWithTheKeyboard) {
   press("partSpec");
   const auto missing = lines(QStringLiteral("missing"));
   EXPECT_TRUE(missing.contains(QStringLiteral("Wheel nuts")));
-  EXPECT_TRUE(missing.contains(QStringLiteral("Swivel: pull to start it turning")));
-  EXPECT_TRUE(missing.contains(QStringLiteral("Shim sizes to be had")));
-  chooseLine(QStringLiteral("Swivel: pull to start it turning"));
+  EXPECT_TRUE(missing.contains(QStringLiteral("Swivel starting force, hub bare")));
+  EXPECT_TRUE(missing.contains(QStringLiteral("Swivel shim sizes")));
+  chooseLine(QStringLiteral("Swivel starting force, hub bare"));
   // A bare number is a force here, not a number.
   type("specMin", QStringLiteral("16"));
   type("specMax", QStringLiteral("24 N"));
@@ -141,7 +141,7 @@ TEST_F(VehicleTest, TheSheetIsFilledLineByLineWithTheKeyboard) {
   // The next missing line is there to be typed.
   const QString next = find<QLabel>("specTitle")->text();
   EXPECT_TRUE(missing.contains(next)) << next.toStdString();
-  EXPECT_NE(next, QStringLiteral("Swivel: pull to start it turning"));
+  EXPECT_NE(next, QStringLiteral("Swivel starting force, hub bare"));
   EXPECT_TRUE(QApplication::focusWidget()->objectName().startsWith(QStringLiteral("spec")));
 }
 
@@ -174,7 +174,7 @@ TEST_F(VehicleTest, ATorqueKeepsBothFiguresAndItsFasteners) {
 TEST_F(VehicleTest, FiguresThatDisagreeAreSaidAndTheWrongKindIsRefused) {
   openDemo("HB-0417");
   press("partSpec");
-  chooseLine(QStringLiteral("Swivel: pull to start it turning"));
+  chooseLine(QStringLiteral("Swivel starting force, hub bare"));
   retype("specMax", QStringLiteral("24 mm"));
   press("saveSpec");
   EXPECT_TRUE(find<QLineEdit>("specMax")->hasFocus());

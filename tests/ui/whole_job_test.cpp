@@ -135,7 +135,7 @@ class WholeJob : public Hands {
     if (name.contains(QStringLiteral("pressure"))) {
       fillIn("specMin", QStringLiteral("1.8 bar"));
       fillIn("specMax", QStringLiteral("2.2 bar"));
-    } else if (name == QStringLiteral("Swivel: pull to start it turning")) {
+    } else if (name == QStringLiteral("Swivel starting force, hub bare")) {
       fillIn("specMin", QStringLiteral("16 N"));
       fillIn("specMax", QStringLiteral("24 N"));
     } else if (name.contains(QStringLiteral("float"))) {

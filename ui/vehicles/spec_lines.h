@@ -6,25 +6,14 @@
 #include <string>
 #include <vector>
 
-#include "procedures/library.h"
-#include "workshop/job_state.h"
+#include "workshop/spec_needs.h"
 
 // The lines of a spec sheet as the window lists them: what the work asks for, on file or missing,
 // and what else stands on the sheet.
 
 namespace sw::ui {
 
-/// A line the work asks for.
-struct SpecNeed {
-  std::string key;
-  model::SpecKind type = model::SpecKind::Limit;
-  std::optional<QuantityKind> quantity;
-};
-/// What the job's runs ask for; without runs, what the plan of the whole job asks for on an axle of
-/// this arrangement. `job` may be null.
-[[nodiscard]] std::vector<SpecNeed> specNeeds(const procedures::Library& library,
-                                              const model::AxleArrangement& arrangement,
-                                              const workshop::JobState* job);
+using workshop::SpecNeed;
 
 struct SpecLine {
   SpecNeed need;
@@ -32,10 +21,12 @@ struct SpecLine {
 
   [[nodiscard]] bool missing() const { return item == nullptr; }
 };
-/// In the order of the work, then the rest of the sheet.
-[[nodiscard]] std::vector<SpecLine> specLines(const workshop::ShopState& shop,
+/// In the order of the work, then the rest of the sheet. The work is the job's runs; without runs
+/// the plan of the whole job on this vehicle's axle. `job` may be null.
+[[nodiscard]] std::vector<SpecLine> specLines(const procedures::Library& library,
+                                              const workshop::ShopState& shop,
                                               model::VehicleId vehicle,
-                                              const std::vector<SpecNeed>& needs);
+                                              const workshop::JobState* job);
 
 /// What a line is called: "Wheel nuts".
 [[nodiscard]] QString specName(const std::string& key);

@@ -122,8 +122,7 @@ void SpecSheet::readLines() {
   if (m_job) {
     if (const auto state = m_session.job(*m_job)) job = *state;
   }
-  const auto needs = specNeeds(m_session.library(), vehicle->fact.arrangement, job.get());
-  m_lines = specLines(**shop, m_vehicle, needs);
+  m_lines = specLines(m_session.library(), **shop, m_vehicle, job.get());
 }
 
 void SpecSheet::show(model::VehicleId vehicle, std::optional<model::JobId> job) {
