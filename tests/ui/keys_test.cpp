@@ -193,6 +193,21 @@ TEST_F(KeysInAShop, OnAnotherDayTheKeyboardStandsAtTheHoldAskedAgain) {
   EXPECT_FALSE(state()->holdAt(here())->passed());
 }
 
+TEST_F(KeysInAShop, AReasonIsAskedInSightAndLeavesTheKeyboardAtTheStep) {
+  session->setPerson((*session->shop())->people().front()->fact.initials);
+  number = model::JobId{12};
+  goTo("make-safe-and-lift/support", {});
+  window->resize(1024, 600);
+  ASSERT_TRUE(pressSeen("againstOrder"));
+  QTest::qWait(20);
+  auto* words = seen<QLineEdit>("stepReasonWords");
+  ASSERT_NE(words, nullptr);
+  EXPECT_TRUE(words->hasFocus());
+  EXPECT_EQ(words->visibleRegion().boundingRect(), words->rect());
+  enter("stepReasonWords", QStringLiteral("came in apart"));
+  EXPECT_EQ(focus(), QStringLiteral("support_stands")) << focus().toStdString();
+}
+
 TEST_F(KeysInAShop, ANoteHalfWrittenIsThereAgain) {
   ASSERT_TRUE(pressSeen("stepNote"));
   const auto step = hereName();

@@ -129,7 +129,7 @@ bool NewJobPage::takePerson() {
   if (!session().person().empty()) return true;
   const auto shop = session().workshop().shop();
   if (shop && !(*shop)->people().empty()) {
-    showProblem(tr("Choose at the top right who is at work, then open the job."), nullptr);
+    showProblem(tr("Choose at the top who is at work, then open the job."), nullptr);
     return false;
   }
   const auto name = typed(m_who);

@@ -191,8 +191,9 @@ void HoldSection::answer() {
   if (m_statement == nullptr) return;
   const auto seen = answerTyped();
   const bool taken = seen && send(workshop::AnswerHold{m_statement->key, *seen});
+  if (taken) return;
   m_answer->setFocus();
-  if (!taken) m_answer->selectAll();  // the next try takes its place
+  m_answer->selectAll();  // the next try takes its place
 }
 
 }  // namespace sw::ui

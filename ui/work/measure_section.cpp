@@ -351,7 +351,6 @@ void MeasureSection::record() {
     return;
   }
   m_afresh->setChecked(false);
-  emit recorded();
 }
 
 void MeasureSection::showEarlier() {

@@ -40,10 +40,9 @@ void ObserveSection::build() {
                               QString::fromStdString(observe.ask), answers, this);
     row->leaveToSpace();
     connect(row, &ChoiceRow::answered, this, [this, row, key = observe.key] {
-      if (send(workshop::Observe{key, row->chosen().value_or(""), std::nullopt})) {
-        emit recorded();
-      } else {
-        fill(Showing::SameStep);  // what was not taken does not look chosen
+      // What was not taken does not look chosen.
+      if (!send(workshop::Observe{key, row->chosen().value_or(""), std::nullopt})) {
+        fill(Showing::SameStep);
       }
     });
     m_column->addWidget(row);

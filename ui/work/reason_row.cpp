@@ -58,6 +58,7 @@ void ReasonRow::ask(const QString& question, const QString& placeholder,
   m_other->hide();
   show();
   m_words->setFocus();
+  emit asked();
 }
 
 void ReasonRow::keep(const QString& text, std::function<void(const QString&)> keeper) {
@@ -68,7 +69,7 @@ void ReasonRow::keep(const QString& text, std::function<void(const QString&)> ke
 void ReasonRow::leave() {
   if (m_keeper) m_keeper({});
   close();
-  emit left();
+  emit finished();
 }
 
 void ReasonRow::keyPressEvent(QKeyEvent* event) {
@@ -100,9 +101,10 @@ void ReasonRow::accept() {
     m_then = then;
     show();
     m_words->setFocus();
-  } else if (m_keeper) {
-    m_keeper({});
+    return;
   }
+  if (m_keeper) m_keeper({});
+  emit finished();
 }
 
 }  // namespace sw::ui

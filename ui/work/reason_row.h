@@ -30,8 +30,9 @@ class ReasonRow final : public QWidget {
   void close();
 
  signals:
-  /// Left without an answer.
-  void left();
+  void asked();
+  /// Answered or left: the keyboard has to go somewhere.
+  void finished();
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;

@@ -87,12 +87,13 @@ void StepPanel::build() {
                 new RoadTestSection(m_session, inside)};
   m_notes = new StepNotes(m_session, inside);
   m_goOn = button("goOn", {}, this);
-  m_done = button("stepDone", tr("Done"), inside);
-  m_before = button("stepBefore", tr("Done before recording"), inside);
-  m_notApplicable = button("stepNotApplicable", tr("Does not apply …"), inside);
-  m_reopen = button("stepReopen", tr("Open it again"), inside);
-  m_note = button("stepNote", tr("Note …"), inside);
-  m_photo = button("stepPhoto", tr("Photo …"), inside);
+  m_goOn->hide();
+  m_done = button("stepDone", tr("&Done"), inside);
+  m_before = button("stepBefore", tr("Done &before recording"), inside);
+  m_notApplicable = button("stepNotApplicable", tr("Does not appl&y …"), inside);
+  m_reopen = button("stepReopen", tr("&Open it again"), inside);
+  m_note = button("stepNote", tr("&Note …"), inside);
+  m_photo = button("stepPhoto", tr("&Photo …"), inside);
   m_reason = new ReasonRow(QStringLiteral("stepReason"), inside);
   layOut(inside);
   setWidget(inside);
@@ -126,8 +127,12 @@ void StepPanel::wire() {
     connect(section, &StepSection::goWanted, this, &StepPanel::goWanted);
     connect(section, &StepSection::recorded, this, &StepPanel::takeKeyboard);
   }
-  connect(m_reason, &ReasonRow::left, this, &StepPanel::takeKeyboard);
   connect(m_how, &QPushButton::toggled, this, &StepPanel::foldText);
+  connect(m_reason, &ReasonRow::finished, this, &StepPanel::takeKeyboard);
+  // Once it is laid out.
+  connect(
+      m_reason, &ReasonRow::asked, this, [this] { ensureWidgetVisible(m_reason); },
+      Qt::QueuedConnection);
   connect(m_done, &QPushButton::clicked, this, [this] { mark(model::StepAction::Done); });
   connect(m_before, &QPushButton::clicked, this,
           [this] { mark(model::StepAction::DoneBeforeRecording); });
@@ -271,8 +276,8 @@ void StepPanel::showFoot(const workshop::StepLine& line) {
   const workshop::StepView& next = m_context.job->steps[*m_next];
   QString name = QString::fromStdString(next.step->title);
   if (next.side) name = tr("%1, %2").arg(name, phrasing::sideName(*next.side, {}));
-  m_goOn->setText(tr("Go on: %1").arg(name));
-  m_goOn->setAccessibleName(m_goOn->text());
+  m_goOn->setAccessibleName(tr("Go on: %1").arg(name));
+  m_goOn->setText(tr("&Go on: %1").arg(name.replace(QLatin1Char('&'), QStringLiteral("&&"))));
 }
 
 void StepPanel::takeKeyboard() {

@@ -40,7 +40,10 @@ void StepSection::present(const StepContext& context) {
 }
 
 bool StepSection::send(workshop::Action action) {
-  return session().perform(std::move(action), whereOf(*m_context.job, m_context.step)).has_value();
+  const auto where = whereOf(*m_context.job, m_context.step);
+  if (!session().perform(std::move(action), where)) return false;
+  emit recorded();
+  return true;
 }
 
 Result<workshop::Rehearsal> StepSection::rehearse(workshop::Action action) const {

@@ -193,7 +193,10 @@ void WorkPage::look() {
   const bool open = isOpen(m_lines[*m_step].status);
   const procedures::Step& step = *m_job->steps[*m_step].step;
   // What gave a figure or a verdict stays to be looked at; other steps lead on by themselves.
-  const bool toBeSeen = step.measure || step.torque || step.hold;
+  const workshop::StepStatus status = m_lines[*m_step].status;
+  const bool passedBy = status == workshop::StepStatus::DoneBefore ||
+                        status == workshop::StepStatus::NotApplicable;
+  const bool toBeSeen = !passedBy && (step.measure || step.torque || step.hold);
   const bool finished = m_wasOpen && !open;
   m_wasOpen = open;
   if (!finished) return;
@@ -249,6 +252,7 @@ void WorkPage::presentEmpty() {
   m_plans->setVisible(empty && open);
   m_startPlan->setVisible(empty && open);
   m_panel->setVisible(!empty && m_step.has_value());
+  if (m_panel->isHidden()) m_panel->goOnButton()->hide();
   for (QWidget* widget : {static_cast<QWidget*>(m_sides), static_cast<QWidget*>(m_list)}) {
     widget->setVisible(!empty);
   }
