@@ -252,8 +252,9 @@ TEST_F(Pages, TheTabKeyGoesTheWayOneReads) {
     auto* pageWidget = window->findChild<QStackedWidget*>()->currentWidget();
     for (QWidget* at = pageWidget->nextInFocusChain(); at != pageWidget;
          at = at->nextInFocusChain()) {
-      const bool stop =
-          at->isVisible() && isFocusable(*at) && (at->focusPolicy() & Qt::TabFocus) != 0;
+      // What is scrolled out of sight has no place among what is seen.
+      const bool stop = at->isVisible() && isFocusable(*at) && !at->visibleRegion().isEmpty() &&
+                        (at->focusPolicy() & Qt::TabFocus) != 0;
       if (!stop || !pageWidget->isAncestorOf(at)) continue;
       const QRect here(at->mapTo(window.get(), QPoint(0, 0)), at->size());
       const bool above = here.bottom() <= before.top();

@@ -36,9 +36,15 @@ int WordButton::heightForWidth(int width) const {
   return qMax(sizeHint().height(), words + airBeside());
 }
 
+QSize WordButton::sizeHint() const {
+  const int words = fontMetrics().size(Qt::TextShowMnemonic, text()).width();
+  const QSize usual = QPushButton::sizeHint();
+  return {qMax(words + 2 * airBeside() + 2, sizesOf(currentTheme().mode).target), usual.height()};
+}
+
 QSize WordButton::minimumSizeHint() const {
   const Sizes sizes = sizesOf(currentTheme().mode);
-  return {qMin(QPushButton::minimumSizeHint().width(), 5 * sizes.target), sizes.target};
+  return {qMin(sizeHint().width(), 5 * sizes.target), sizes.target};
 }
 
 void WordButton::paintEvent(QPaintEvent*) {

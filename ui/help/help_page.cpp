@@ -79,6 +79,7 @@ QString HelpPage::markdown() const {
 
 void HelpPage::begin(const Goal&) {
   m_text->setMarkdown(markdown());
+  m_text->document()->setDocumentMargin(16);
   m_text->moveCursor(QTextCursor::Start);
   m_text->setFocus();
 }

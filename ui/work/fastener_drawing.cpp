@@ -13,7 +13,7 @@ namespace sw::ui {
 
 namespace {
 
-constexpr int kSide = 164;  // px: beside it the figure still fits, with gloves, too
+constexpr int kSide = 152;  // px: beside it the figure still fits, with gloves, too
 
 }  // namespace
 

@@ -4,7 +4,10 @@
 #include <QDragEnterEvent>
 #include <QFrame>
 #include <QMimeData>
+#include <QPointer>
 #include <QPushButton>
+#include <QScrollBar>
+#include <QTimer>
 #include <QUrl>
 #include <QVBoxLayout>
 
@@ -284,17 +287,22 @@ void StepPanel::takeKeyboard() {
   for (StepSection* section : m_sections) {
     QWidget* field = section->isVisibleTo(this) ? section->firstField() : nullptr;
     if (field != nullptr && field->isEnabled() && m_open && !section->satisfied()) {
-      field->setFocus();
-      ensureWidgetVisible(field);
-      return;
+      return bringTo(*field);
     }
   }
   for (QPushButton* one : {m_goOn, m_done, m_note}) {
-    if (one->isHidden() || !one->isEnabled()) continue;
-    one->setFocus();
-    if (widget()->isAncestorOf(one)) ensureWidgetVisible(one);
-    return;
+    if (!one->isHidden() && one->isEnabled()) return bringTo(*one);
   }
+}
+
+/// The keyboard goes there at once, the view once all is laid out: from the top, as far as needed.
+void StepPanel::bringTo(QWidget& field) {
+  field.setFocus();
+  QTimer::singleShot(0, this, [this, shown = QPointer<QWidget>(&field)] {
+    if (shown == nullptr || !shown->hasFocus() || !widget()->isAncestorOf(shown)) return;
+    verticalScrollBar()->setValue(0);
+    ensureWidgetVisible(shown);
+  });
 }
 
 QPushButton* StepPanel::goOnButton() const {

@@ -50,6 +50,7 @@ class StepPanel final : public QScrollArea {
   void build();
   void layOut(QWidget* inside);
   void wire();
+  void bringTo(QWidget& field);
   void showHead();
   void foldText();
   void showLock(const workshop::StepLine& line);

@@ -194,8 +194,8 @@ void WorkPage::look() {
   const procedures::Step& step = *m_job->steps[*m_step].step;
   // What gave a figure or a verdict stays to be looked at; other steps lead on by themselves.
   const workshop::StepStatus status = m_lines[*m_step].status;
-  const bool passedBy = status == workshop::StepStatus::DoneBefore ||
-                        status == workshop::StepStatus::NotApplicable;
+  const bool passedBy =
+      status == workshop::StepStatus::DoneBefore || status == workshop::StepStatus::NotApplicable;
   const bool toBeSeen = !passedBy && (step.measure || step.torque || step.hold);
   const bool finished = m_wasOpen && !open;
   m_wasOpen = open;
