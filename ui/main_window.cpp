@@ -6,16 +6,20 @@
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QVBoxLayout>
 
+#include "ui/common/bring_into_view.h"
 #include "ui/common/choice_row.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/message_bar.h"
 #include "ui/common/page.h"
+#include "ui/common/page_parts.h"
 #include "ui/common/text_label.h"
 #include "ui/common/theme.h"
 #include "ui/help/help_page.h"
@@ -55,8 +59,8 @@ MainWindow::MainWindow(ShopSession& session, QWidget* parent)
       m_bar(new QWidget(this)),
       m_jobBar(new QWidget(this)),
       m_jobName(new TextLabel(TextRole::Strong, m_jobBar)),
-      m_people(new QComboBox(m_bar)),
-      m_pagesBox(new QComboBox(m_jobBar)),
+      m_people(comboBox("people", tr("Who is at work"), m_bar)),
+      m_pagesBox(comboBox("pagesBox", tr("Page of the job"), m_jobBar)),
       m_search(new SearchBox(session, this, m_bar)),
       m_saved(new QLabel(this)) {
   setObjectName(QStringLiteral("mainWindow"));
@@ -125,8 +129,6 @@ void MainWindow::buildBar() {
     connect(made, &QPushButton::clicked, this, [this, id] { act(id); });
     row->addWidget(made);
   }
-  m_people->setObjectName(QStringLiteral("people"));
-  m_people->setAccessibleName(tr("Who is at work"));
   m_people->setToolTip(tr("Who is at work"));
   m_people->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   row->addWidget(m_people);
@@ -203,7 +205,14 @@ void MainWindow::switchMode() {
   Theme theme = currentTheme();
   theme.mode = theme.mode == Mode::Desk ? Mode::Workshop : Mode::Desk;
   applyTheme(theme);
+  m_session.keepLook(wordsOf(theme));
+  listPeople();  // measured anew
   fitBars();
+  // What one was typing into stays in sight at the other size.
+  QWidget* field = focusWidget();
+  for (QWidget* one = field; one != nullptr; one = one->parentWidget()) {
+    if (auto* scroll = qobject_cast<QScrollArea*>(one)) return bringIntoView(*scroll, *field);
+  }
 }
 
 namespace {
@@ -233,8 +242,6 @@ void MainWindow::fitBars() {
 }
 
 void MainWindow::listPages() {
-  m_pagesBox->setObjectName(QStringLiteral("pagesBox"));
-  m_pagesBox->setAccessibleName(tr("Page of the job"));
   for (const auto& [action, page] : kJobPages) {
     m_pagesBox->addItem(actionText(actionRow(action).text), static_cast<int>(action));
   }
@@ -256,6 +263,7 @@ void MainWindow::switchLook() {
                : theme.look == Look::Dark ? Look::HighContrast
                                           : Look::Light;
   applyTheme(theme);
+  m_session.keepLook(wordsOf(theme));
 }
 
 void MainWindow::listPeople() {
@@ -330,6 +338,15 @@ void MainWindow::go(const Goal& goal) {
 }
 
 bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::ShortcutOverride) {
+    // A field that has nothing of its own to undo leaves the key to the job.
+    const auto* field = qobject_cast<QLineEdit*>(watched);
+    const bool isUndo = static_cast<QKeyEvent*>(event)->matches(QKeySequence::Undo);
+    if (isUndo && field != nullptr && field->window() == this && !field->isUndoAvailable()) {
+      event->ignore();
+      return true;
+    }
+  }
   if (event->type() != QEvent::KeyPress) return QMainWindow::eventFilter(watched, event);
   const auto* key = static_cast<QKeyEvent*>(event);
   const bool isEnter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;

@@ -51,7 +51,8 @@ int run(CommandContext& context) {
   }
   if (!session) return context.fail(session.error());
   if (!(*session)->viewOnly()) copyOfTheDay(context, (*session)->workshop().book());
-  ui::applyTheme({lookOfDesktop(), ui::Mode::Desk});
+  // As it was left: after a power cut nobody looks for the key of the large digits.
+  ui::applyTheme(ui::themeOf((*session)->look(), {lookOfDesktop(), ui::Mode::Desk}));
   ui::MainWindow window(**session);
   if (QGuiApplication::primaryScreen()->availableSize().width() <= kUsualSize.width() ||
       QGuiApplication::primaryScreen()->availableSize().height() <= kUsualSize.height()) {

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The keys of somebody with one clean finger: Enter, the space bar, and where the keyboard stands
 // after them.
+#include <QAbstractItemView>
 #include <QScrollArea>
+#include <QWheelEvent>
 
+#include <nlohmann/json.hpp>
 #include "hands.h"
-#include "ui/start/job_card.h"
+#include "model/json.h"
+#include "workshop/command_json.h"
 
 namespace sw::ui {
 namespace {
@@ -206,6 +210,130 @@ TEST_F(KeysInAShop, AReasonIsAskedInSightAndLeavesTheKeyboardAtTheStep) {
   EXPECT_EQ(words->visibleRegion().boundingRect(), words->rect());
   enter("stepReasonWords", QStringLiteral("came in apart"));
   EXPECT_EQ(focus(), QStringLiteral("support_stands")) << focus().toStdString();
+}
+
+/// The demonstration job up to its first pulls.
+class KeysAtThePull : public Keys {
+ protected:
+  void SetUp() override {
+    makeDemoBook();
+    openWindow();
+    QFile script(QString::fromStdString(kResources + "/demo/job.jsonl"));
+    ASSERT_TRUE(script.open(QIODevice::ReadOnly));
+    clock.set(*parseTimestamp("2026-11-21T12:36+01:00"));
+    session->setPerson("MT");
+    number = model::JobId{13};
+    for (int line = 0; line < 75; ++line) {
+      const auto json = model::parseJson(script.readLine().toStdString());
+      ASSERT_TRUE(json);
+      const auto command = workshop::commandFromJson(*json);
+      ASSERT_TRUE(command);
+      std::optional<model::JobId> job;
+      if (line > 0) job = number;
+      const Where where{job, command->step.value_or(""), command->side, command->round,
+                        command->doneAt};
+      ASSERT_TRUE(session->perform(command->action, where))
+          << line << window->message().toStdString();
+    }
+    window->go({PageId::Work, number, {}, {}, {}});
+    settle();
+    ASSERT_EQ(hereName(), "as-found-pull/pull_ahead (left)");
+  }
+  void TearDown() override { applyTheme({}); }
+};
+
+TEST_F(KeysAtThePull, GlovesCutNoWordAndKeepTheHalfTypedLineInSight) {
+  auto* readings = seen<QLineEdit>("readings");
+  readings->setFocus();
+  text(QStringLiteral("20.8 20,4 20.4 20"));
+  QTest::keyClick(window->focusWidget(), Qt::Key_F8);
+  QTest::qWait(30);
+  ASSERT_EQ(currentTheme().mode, Mode::Workshop);
+  EXPECT_EQ(readings->text(), QStringLiteral("20.8 20,4 20.4 20"));
+  EXPECT_TRUE(readings->hasFocus());
+  const auto* panel = work().findChild<QScrollArea*>("stepPanel");
+  EXPECT_LE(panel->widget()->minimumSizeHint().width(), panel->viewport()->width());
+  for (const auto* widget : panel->widget()->findChildren<QWidget*>()) {
+    if (widget->isVisible() && widget->minimumSizeHint().width() > 500) {
+      ADD_FAILURE() << widget->metaObject()->className() << " "
+                    << widget->objectName().toStdString() << " "
+                    << widget->minimumSizeHint().width();
+    }
+  }
+  EXPECT_EQ(readings->visibleRegion().boundingRect(), readings->rect());
+}
+
+TEST_F(KeysAtThePull, AHalfTypedLineKeepsItsInstrument) {
+  auto* box = seen<QComboBox>("measureInstrument");
+  box->setFocus();
+  text(QStringLiteral("fish"));
+  ASSERT_EQ(box->currentData().toString(), QStringLiteral("Fish scale"));
+  // What it proves is said before the pull.
+  EXPECT_FALSE(seen<QLabel>("instrumentWorth")->text().isEmpty());
+  seen<QLineEdit>("readings")->setFocus();
+  text(QStringLiteral("1.9 1.9"));
+  QTest::qWait(600);
+  openWindow();
+  window->go({PageId::Work, number, {}, {}, {}});
+  settle();
+  EXPECT_EQ(seen<QLineEdit>("readings")->text(), QStringLiteral("1.9 1.9"));
+  EXPECT_EQ(seen<QComboBox>("measureInstrument")->currentData().toString(),
+            QStringLiteral("Fish scale"));
+}
+
+TEST_F(KeysAtThePull, TheWheelChangesNoChoice) {
+  for (auto* box : window->findChildren<QComboBox*>()) {
+    if (!box->isVisible() || box->count() < 2) continue;
+    const int before = box->currentIndex();
+    QWheelEvent down(box->rect().center(), box->mapToGlobal(box->rect().center()), {}, {0, -120},
+                     Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+    QApplication::sendEvent(box, &down);
+    EXPECT_EQ(box->currentIndex(), before) << box->objectName().toStdString();
+  }
+}
+
+TEST_F(KeysAtThePull, TheRowPressedIsTheStepShown) {
+  auto* list = work().findChild<QAbstractItemView*>("stepList");
+  // Rows near the edge would scroll to the middle under the finger.
+  const QModelIndex row = list->indexAt({40, list->viewport()->height() - 30});
+  ASSERT_TRUE(row.isValid());
+  QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualRect(row).center());
+  settle();
+  ASSERT_EQ(list->selectionModel()->selectedIndexes().size(), 1);
+  EXPECT_EQ(list->selectionModel()->selectedIndexes().front(), row);
+  EXPECT_EQ(list->currentIndex(), row);
+  EXPECT_EQ(row.data().toString(), seen<QLabel>("stepTitle")->text());
+}
+
+TEST_F(KeysAtThePull, UndoByKeyTakesBackTheSeriesNotTheTyping) {
+  enter("readings", QStringLiteral("20.8 20.4 20.4 20.6"));
+  const auto taken = state()->newestSeries(here());
+  ASSERT_NE(taken, nullptr);
+  auto* readings = seen<QLineEdit>("readings");
+  readings->setFocus();
+  QTest::keyClick(readings, Qt::Key_Z, Qt::ControlModifier);
+  settle();
+  EXPECT_TRUE(readings->text().isEmpty());
+  const auto* series = state()->newestSeries(here());
+  EXPECT_TRUE(series == nullptr || series->usedCount() == 0);
+}
+
+TEST_F(KeysInAShop, EveryReasonAgainstSignOffLeadsSomewhereAndSaysItOnce) {
+  session->setPerson((*session->shop())->people().front()->fact.initials);
+  window->go({PageId::Finish, number, {}, {}, {}});
+  settle();
+  int ways = 0;
+  for (auto* way : window->page(PageId::Finish).findChildren<QPushButton*>()) {
+    if (!way->objectName().startsWith(QStringLiteral("reason_")) || !way->isVisible()) continue;
+    ++ways;
+    EXPECT_TRUE(way->isEnabled()) << way->text().toStdString();
+    const QString name = way->text().section(QStringLiteral(", left"), 0, 0);
+    EXPECT_FALSE(way->text().contains(QStringLiteral("“%1”").arg(name)))
+        << way->text().toStdString();
+  }
+  EXPECT_GT(ways, 3);
+  press("reason_0");
+  EXPECT_EQ(window->here().page, PageId::Work);
 }
 
 TEST_F(KeysInAShop, ANoteHalfWrittenIsThereAgain) {

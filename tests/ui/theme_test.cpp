@@ -55,5 +55,12 @@ TEST(Theme, LooksAreFoundByTheirWords) {
   EXPECT_FALSE(fromWord<Look>("sepia"));
 }
 
+TEST(Theme, IsKeptInWords) {
+  const Theme theme{Look::HighContrast, Mode::Workshop};
+  EXPECT_EQ(themeOf(wordsOf(theme), {}), theme);
+  EXPECT_EQ(themeOf("", theme), theme);
+  EXPECT_EQ(themeOf("sepia desk", theme), (Theme{Look::HighContrast, Mode::Desk}));
+}
+
 }  // namespace
 }  // namespace sw::ui

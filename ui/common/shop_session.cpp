@@ -15,6 +15,7 @@ namespace {
 
 const std::string kLastJob = "window.last_job";
 constexpr int kUndoLength = 80;  // letters of a tip
+const std::string kLook = "window.look";
 
 /// "14:03:07", on the wall clock of the shop.
 QString timeOfDay(const Timestamp& time) {
@@ -187,6 +188,15 @@ void ShopSession::keepPlace(model::JobId job, const std::string& step) {
 std::string ShopSession::lastStep(model::JobId job) const {
   const auto place = m_book->cursor(job);
   return place && *place ? **place : std::string{};
+}
+
+void ShopSession::keepLook(const std::string& words) {
+  if (!viewOnly()) (void)m_book->setSetting(kLook, words);
+}
+
+std::string ShopSession::look() const {
+  const auto words = m_book->setting(kLook);
+  return words && *words ? **words : std::string{};
 }
 
 std::optional<model::JobId> ShopSession::lastJob() const {

@@ -71,6 +71,9 @@ class ShopSession : public QObject {
   [[nodiscard]] QString draft(const QString& place) const;
   /// Where somebody was, to be offered again at the next start.
   void keepPlace(model::JobId job, const std::string& step);
+  /// How the window looked last, in the words of `wordsOf`; empty at the first start.
+  void keepLook(const std::string& words);
+  [[nodiscard]] std::string look() const;
   [[nodiscard]] std::string lastStep(model::JobId job) const;
   [[nodiscard]] std::optional<model::JobId> lastJob() const;
 

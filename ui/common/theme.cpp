@@ -115,4 +115,16 @@ Theme currentTheme() {
   return theTheme();
 }
 
+std::string wordsOf(const Theme& theme) {
+  return std::string(wordOf(theme.look)) + " " + std::string(wordOf(theme.mode));
+}
+
+Theme themeOf(const std::string& words, Theme otherwise) {
+  const auto blank = words.find(' ');
+  if (blank == std::string::npos) return otherwise;
+  otherwise.look = fromWord<Look>(words.substr(0, blank)).value_or(otherwise.look);
+  otherwise.mode = fromWord<Mode>(words.substr(blank + 1)).value_or(otherwise.mode);
+  return otherwise;
+}
+
 }  // namespace sw::ui

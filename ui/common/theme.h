@@ -49,6 +49,10 @@ struct Sizes {
 void applyTheme(const Theme& theme);
 [[nodiscard]] Theme currentTheme();
 
+/// "dark workshop", to be kept and found again; words that are not known leave `otherwise`.
+[[nodiscard]] std::string wordsOf(const Theme& theme);
+[[nodiscard]] Theme themeOf(const std::string& words, Theme otherwise);
+
 }  // namespace sw::ui
 
 template <>

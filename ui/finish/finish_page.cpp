@@ -192,15 +192,18 @@ void FinishPage::showReasons(const workshop::JobState& job) {
     if (m_ways.size() == kMostReasons) break;
     const QString phrase = phrasing::refusalPhrase(reason.key + "||" + reason.what);
     const auto step = workshop::stepNamed(job, reason.step);
-    auto* way =
-        button("reason", step ? tr("%1: %2").arg(stepTitle(job, *step), phrase) : phrase, this);
+    // A step that is only not done yet has no more to say than its name.
+    const bool onlyOpen = step && reason.key == "step_open";
+    const QString text = !step      ? phrase
+                         : onlyOpen ? stepTitle(job, *step)
+                                    : tr("%1: %2").arg(stepTitle(job, *step), phrase);
+    auto* way = button("reason", text, this);
     way->setObjectName(QStringLiteral("reason_%1").arg(m_ways.size()));
     way->setAccessibleName(way->text());
-    way->setEnabled(step.has_value());
-    if (step) {
-      const Goal goal{PageId::Work, m_job, {}, whereOf(job, *step).step, job.steps[*step].side};
-      connect(way, &QPushButton::clicked, this, [this, goal] { emit goWanted(goal); });
-    }
+    // What no step put there stands in the ledger beside the work.
+    Goal goal{PageId::Work, m_job, {}, {}, {}};
+    if (step) goal = {PageId::Work, m_job, {}, whereOf(job, *step).step, job.steps[*step].side};
+    connect(way, &QPushButton::clicked, this, [this, goal] { emit goWanted(goal); });
     m_reasons->addWidget(way);
     way->show();
     m_ways.push_back(way);

@@ -16,6 +16,7 @@
 #include "report_print/page_set.h"
 #include "report_print/pdf.h"
 #include "ui/common/flow_layout.h"
+#include "ui/common/page_parts.h"
 #include "ui/common/text_label.h"
 #include "ui/common/theme.h"
 #include "ui/sheet/page_view.h"
@@ -57,8 +58,8 @@ SheetPage::SheetPage(ShopSession& session, QWidget* parent)
     : Page(session, "sheetPage", parent),
       m_title(new TextLabel(TextRole::Heading, this)),
       m_where(new TextLabel(TextRole::Quiet, this)),
-      m_what(new QComboBox(this)),
-      m_paper(new QComboBox(this)),
+      m_what(comboBox("whichDocument", tr("Document"), this)),
+      m_paper(comboBox("paper", tr("Paper"), this)),
       m_print(new QPushButton(tr("&Print"), this)),
       m_save(new QPushButton(tr("&Save as PDF"), this)),
       m_whole(new QPushButton(tr("&Whole pages"), this)),
@@ -79,12 +80,8 @@ SheetPage::SheetPage(ShopSession& session, QWidget* parent)
 }
 
 void SheetPage::build() {
-  m_what->setObjectName(QStringLiteral("whichDocument"));
-  m_what->setAccessibleName(tr("Document"));
   m_what->addItems(
       {tr("Job sheet, workshop copy"), tr("Job sheet, customer copy"), tr("Work card")});
-  m_paper->setObjectName(QStringLiteral("paper"));
-  m_paper->setAccessibleName(tr("Paper"));
   m_paper->addItems({QStringLiteral("A4"), QStringLiteral("Letter")});
   m_print->setObjectName(QStringLiteral("print"));
   m_print->setToolTip(tr("Print (%1)").arg(QKeySequence(QKeySequence::Print).toString()));

@@ -15,8 +15,10 @@
 #include "report/quantity_text.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/form.h"
+#include "ui/common/page_parts.h"
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
+#include "ui/instruments/instrument_text.h"
 #include "ui/work/pull_state_rows.h"
 #include "ui/work/readings_table.h"
 #include "ui/work/verdict_view.h"
@@ -26,6 +28,8 @@
 namespace sw::ui {
 
 namespace {
+
+constexpr QLatin1String kInstrument("instrument");
 
 QPushButton* button(const char* name, const QString& text, QWidget* parent) {
   return new WordButton(name, text, parent);
@@ -69,8 +73,9 @@ MeasureSection::MeasureSection(ShopSession& session, QWidget* parent)
       m_limit(new TextLabel(TextRole::Value, this)),
       m_source(new TextLabel(TextRole::Body, this)),
       m_spec(button("measureSpec", tr("Fill in the spec sheet"), this)),
-      m_instrument(new QComboBox(this)),
+      m_instrument(comboBox("measureInstrument", tr("Instrument"), this)),
       m_addInstrument(button("addInstrument", tr("Another …"), this)),
+      m_worth(new TextLabel(TextRole::Body, this)),
       m_readings(namedField("readings", tr("Readings"), this)),
       m_record(button("recordReadings", tr("Record"), this)),
       m_problem(new TextLabel(TextRole::Strong, this)),
@@ -83,11 +88,10 @@ MeasureSection::MeasureSection(ShopSession& session, QWidget* parent)
   m_more = buildMore();
   m_limit->setObjectName(QStringLiteral("measureLimit"));
   m_source->setObjectName(QStringLiteral("measureSource"));
+  m_worth->setObjectName(QStringLiteral("instrumentWorth"));
   m_problem->setObjectName(QStringLiteral("measureProblem"));
   m_state->setObjectName(QStringLiteral("measureState"));
   m_earlier->setObjectName(QStringLiteral("earlierText"));
-  m_instrument->setObjectName(QStringLiteral("measureInstrument"));
-  m_instrument->setAccessibleName(tr("Instrument"));
   m_instrument->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   m_instrument->setMinimumContentsLength(8);
   m_moreButton->setCheckable(true);
@@ -135,6 +139,7 @@ void MeasureSection::layOut() {
   column->addWidget(m_spec, 0, Qt::AlignLeft);
   column->addWidget(m_state);
   column->addLayout(with);
+  column->addWidget(m_worth);
   column->addLayout(entry);
   column->addWidget(m_problem);
   column->addWidget(m_verdict);
@@ -149,6 +154,9 @@ void MeasureSection::wire() {
   connect(m_readings, &QLineEdit::returnPressed, this, &MeasureSection::record);
   connect(m_record, &QPushButton::clicked, this, &MeasureSection::record);
   connect(m_instrument, &QComboBox::currentIndexChanged, this, &MeasureSection::judge);
+  // Bare numbers are read in the unit of the instrument: a line kept without it would change.
+  connect(m_instrument, &QComboBox::activated, this,
+          [this] { keepChoice(kInstrument, m_instrument->currentData().toString()); });
   connect(m_stateRows, &PullStateRows::changed, this, [this] {
     m_state->say(phrasing::stateInWords(m_stateRows->state()));
     judge();
@@ -238,15 +246,25 @@ void MeasureSection::listInstruments() {
   const auto* used = series == nullptr
                          ? nullptr
                          : context().shop->revision<model::Instrument>(series->fact.instrument);
-  const QString wanted = !before.isEmpty() ? before
-                         : used != nullptr ? QString::fromStdString(used->name)
-                                           : QString();
+  const QString kept = keptChoice(kInstrument);
+  const QString wanted = !kept.isEmpty()     ? kept
+                         : !before.isEmpty() ? before
+                         : used != nullptr   ? QString::fromStdString(used->name)
+                                             : QString();
   m_instrument->setCurrentIndex(qMax(0, m_instrument->findData(wanted)));
   const auto kind = wantedKind();
   m_addInstrument->setText(!fitting.empty() ? tr("Another …")
                            : kind           ? tr("Put on file: %1").arg(phrasing::nameOf(*kind))
                                             : tr("Put an instrument on file"));
   m_instrument->setVisible(!fitting.empty());
+}
+
+void MeasureSection::showWorth() {
+  const auto* instrument =
+      context().shop->instrumentByName(m_instrument->currentData().toString().toStdString());
+  if (instrument == nullptr) return m_worth->say({});
+  const auto* check = context().shop->check(instrument->fact.instrument);
+  m_worth->say(worthText(instrument->fact, check == nullptr ? nullptr : &check->fact));
 }
 
 void MeasureSection::showLimit() {
@@ -296,6 +314,7 @@ void MeasureSection::judge() {
     m_table->clear();
   }
   m_problem->say({});
+  showWorth();
   const bool typed = typedIn(*m_readings).has_value();
   if (context().locked() || !typed || m_instrument->count() == 0) {
     if (typed && m_instrument->count() == 0) {
@@ -308,7 +327,7 @@ void MeasureSection::judge() {
   }
   const auto tried = rehearse(action());
   if (!tried) {
-    m_problem->say(phrasing::sentence(tried.error()));
+    m_problem->say(whyNot(tried.error()));
     showRecorded();
     return;
   }
@@ -344,13 +363,14 @@ void MeasureSection::record() {
   const auto take = action();
   // Cleared first: what was accepted is no draft, and the page is shown anew while it is saved.
   const QString text = m_readings->text();
-  m_readings->clear();
+  m_readings->setText({});  // and no undo in the field: the entry is what Ctrl+Z takes back
   m_readings->setFocus();
   if (!send(take)) {
     m_readings->setText(text);
     return;
   }
   m_afresh->setChecked(false);
+  keepChoice(kInstrument, {});
 }
 
 void MeasureSection::showEarlier() {

@@ -35,6 +35,7 @@ class MeasureSection final : public StepSection {
   QWidget* buildMore();
   void wire();
   void listInstruments();
+  void showWorth();
   void showLimit();
   void showState();
   void showEarlier();
@@ -50,6 +51,7 @@ class MeasureSection final : public StepSection {
   QPushButton* m_spec;
   QComboBox* m_instrument;
   QPushButton* m_addInstrument;
+  TextLabel* m_worth;  ///< what readings with the instrument prove
   QLineEdit* m_readings;
   QPushButton* m_record;
   TextLabel* m_problem;

@@ -10,6 +10,7 @@
 #include "report/quantity_text.h"
 #include "ui/common/choice_row.h"
 #include "ui/common/form.h"
+#include "ui/common/page_parts.h"
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
 #include "workshop/runs.h"
@@ -26,10 +27,8 @@ PackSection::PackSection(ShopSession& session, QWidget* parent)
                             this)),
       m_shims(namedField("packShims", tr("Shims of the pack"), this)),
       m_measured(namedField("packMeasured", tr("Thickness by micrometer"), this)),
-      m_micrometer(new QComboBox(this)),
+      m_micrometer(comboBox("packMicrometer", tr("Micrometer"), this)),
       m_record(new WordButton(tr("Record the pack"), this)) {
-  m_micrometer->setObjectName(QStringLiteral("packMicrometer"));
-  m_micrometer->setAccessibleName(tr("Micrometer"));
   m_micrometer->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   m_micrometer->setMinimumContentsLength(8);
   m_record->setObjectName(QStringLiteral("recordPack"));

@@ -40,7 +40,9 @@ RoadTestSection::RoadTestSection(ShopSession& session, QWidget* parent)
           {{"returns", tr("comes back")}, {"sluggish", tr("sluggish")}, {"sticks", tr("sticks")}},
           this)),
       m_words(namedField("roadWords", tr("In your own words"), this)),
+      m_problem(new TextLabel(TextRole::Strong, this)),
       m_record(new WordButton(tr("Record the drive"), this)) {
+  m_problem->setObjectName(QStringLiteral("roadProblem"));
   m_record->setObjectName(QStringLiteral("recordRoadTest"));
   guard(m_onset, tr("e.g. 72 km/h, if it shakes"));
   guard(m_release, tr("e.g. 60 km/h, if it shakes"));
@@ -57,6 +59,7 @@ RoadTestSection::RoadTestSection(ShopSession& session, QWidget* parent)
   column->addWidget(m_source);
   column->addWidget(m_return);
   column->addLayout(words);
+  column->addWidget(m_problem);
   column->addWidget(m_record, 0, Qt::AlignLeft);
   connect(m_record, &QPushButton::clicked, this, &RoadTestSection::record);
 }
@@ -72,6 +75,7 @@ QWidget* RoadTestSection::firstField() {
 void RoadTestSection::fill(Showing showing) {
   if (showing == Showing::OtherStep) {
     for (ChoiceRow* row : {m_shake, m_source, m_return}) row->clear();
+    m_problem->say({});
   }
   for (QWidget* widget : {static_cast<QWidget*>(m_shake), static_cast<QWidget*>(m_source),
                           static_cast<QWidget*>(m_return), static_cast<QWidget*>(m_record)}) {
@@ -82,6 +86,7 @@ void RoadTestSection::fill(Showing showing) {
 void RoadTestSection::record() {
   workshop::RecordRoadTest action;
   const auto shake = fromWord<model::ShakeResult>(m_shake->chosen().value_or(""));
+  m_problem->say(shake ? QString() : tr("Say first whether it shakes."));
   if (!shake) {
     m_shake->findChild<QPushButton*>()->setFocus();
     return;

@@ -32,6 +32,7 @@ class RoadTestSection final : public StepSection {
   ChoiceRow* m_source;
   ChoiceRow* m_return;
   QLineEdit* m_words;
+  TextLabel* m_problem;
   QPushButton* m_record;
 };
 

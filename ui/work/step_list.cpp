@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/work/step_list.h"
 
+#include <QEvent>
+#include <QTimer>
+
 #include <QCoreApplication>
 
 #include "phrasing/names.h"
@@ -141,10 +144,29 @@ void StepList::present(SharedJob job, const std::vector<workshop::StepLine>& lin
 
 void StepList::mark(std::size_t step) {
   const QModelIndex index = m_model.indexOf(step);
+  // A row one has pressed stays where it is, under the finger.
+  const bool isHere = index == currentIndex();
   m_quiet = true;
   setCurrentIndex(index);
   m_quiet = false;
-  if (index.isValid()) scrollTo(index, QAbstractItemView::PositionAtCenter);
+  if (!index.isValid()) return;
+  scrollTo(index, isHere ? QAbstractItemView::EnsureVisible : QAbstractItemView::PositionAtCenter);
+}
+
+void StepList::changeEvent(QEvent* event) {
+  RowList::changeEvent(event);
+  const bool resized = event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange;
+  if (!resized) return;
+  // At the other size the chosen step stays in sight.
+  QTimer::singleShot(0, this, [this] {
+    if (currentIndex().isValid()) scrollTo(currentIndex(), QAbstractItemView::PositionAtCenter);
+  });
+}
+
+void StepList::mousePressEvent(QMouseEvent* event) {
+  RowList::mousePressEvent(event);
+  // Choosing may have moved the rows while the press was handled: what is marked is what is shown.
+  selectionModel()->select(currentIndex(), QItemSelectionModel::ClearAndSelect);
 }
 
 void StepList::currentChanged(const QModelIndex& current, const QModelIndex& previous) {

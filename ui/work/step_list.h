@@ -57,6 +57,8 @@ class StepList final : public RowList {
 
  protected:
   void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void changeEvent(QEvent* event) override;
 
  private:
   StepListModel m_model;

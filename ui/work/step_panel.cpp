@@ -14,6 +14,7 @@
 #include "phrasing/error_sentence.h"
 #include "phrasing/names.h"
 #include "report/quantity_text.h"
+#include "ui/common/bring_into_view.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/tab_order.h"
 #include "ui/common/text_label.h"
@@ -40,6 +41,13 @@ QPushButton* button(const char* name, const QString& text, QWidget* parent) {
 /// What keeps a step waiting, and which step ends that.
 QString reasonText(const workshop::Refusal& refusal) {
   return phrasing::refusalPhrase(refusal.key + "||" + refusal.what);
+}
+
+/// Some texts say it themselves.
+QString aloneText(const QString& text) {
+  const QString alone = StepPanel::tr("Alone: %1");
+  const QString word = alone.section(QLatin1Char(':'), 0, 0);
+  return text.startsWith(word) ? text : alone.arg(text);
 }
 
 QStringList picturesIn(const QMimeData* data) {
@@ -215,9 +223,8 @@ void StepPanel::showHead() {
   m_place->setText(place.join(QStringLiteral(" · ")));
   m_caution->say(QString::fromStdString(step.caution));
   m_text->setText(QString::fromStdString(step.text));
-  m_alone->say(step.onePerson.empty()
-                   ? QString()
-                   : tr("Alone: %1").arg(QString::fromStdString(step.onePerson)));
+  m_alone->say(step.onePerson.empty() ? QString()
+                                      : aloneText(QString::fromStdString(step.onePerson)));
   foldText();
 }
 

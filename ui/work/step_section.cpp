@@ -5,6 +5,7 @@
 #include <QTimer>
 #include <algorithm>
 
+#include "phrasing/error_sentence.h"
 #include "workshop/rules.h"
 
 namespace sw::ui {
@@ -32,7 +33,7 @@ void StepSection::present(const StepContext& context) {
   if (!same) {
     for (const Guarded& guarded : m_guarded) {
       const QSignalBlocker quiet(guarded.field);
-      guarded.field->setText(session().draft(draftPlace(*guarded.field)));
+      guarded.field->setText(session().draft(draftPlace(guarded.field->objectName())));
     }
   }
   lockFields();
@@ -57,13 +58,13 @@ void StepSection::guard(QLineEdit* field, const QString& placeholder) {
   wait->setInterval(kDraftDelay);
   connect(field, &QLineEdit::textEdited, wait, qOverload<>(&QTimer::start));
   connect(wait, &QTimer::timeout, this, [this, field] {
-    if (m_context.job) session().keepDraft(draftPlace(*field), field->text());
+    if (m_context.job) session().keepDraft(draftPlace(field->objectName()), field->text());
   });
   // What was accepted or taken away is no draft any more.
   connect(field, &QLineEdit::textChanged, this, [this, field, wait](const QString& text) {
     if (!text.isEmpty() || !m_context.job) return;
     wait->stop();
-    session().keepDraft(draftPlace(*field), {});
+    session().keepDraft(draftPlace(field->objectName()), {});
   });
 }
 
@@ -74,20 +75,31 @@ void StepSection::setExample(QLineEdit* field, const QString& placeholder) {
   lockFields();
 }
 
+QString StepSection::whyNot(const Error& error) {
+  return error.field == "by" ? tr("Choose at the top who is at work.") : phrasing::sentence(error);
+}
+
 bool StepSection::lacks(std::string_view key) const {
   const auto refusals = workshop::lacking(*m_context.job, m_context.step);
   return std::any_of(refusals.begin(), refusals.end(),
                      [key](const workshop::Refusal& refusal) { return refusal.key == key; });
 }
 
-QString StepSection::draftPlace(const QLineEdit& field) const {
+void StepSection::keepChoice(const QString& what, const QString& choice) {
+  if (m_context.job) session().keepDraft(draftPlace(what), choice);
+}
+
+QString StepSection::keptChoice(const QString& what) const {
+  return session().draft(draftPlace(what));
+}
+
+QString StepSection::draftPlace(const QString& what) const {
   const workshop::StepView& view = m_context.view();
   return QStringLiteral("job/%1/run/%2/step/%3/%4/%5")
       .arg(m_context.job->job.value)
       .arg(m_context.job->runs[view.run].id.value)
       .arg(QString::fromStdString(view.step->id),
-           view.side ? QString::fromLatin1(wordOf(*view.side)) : QStringLiteral("once"),
-           field.objectName());
+           view.side ? QString::fromLatin1(wordOf(*view.side)) : QStringLiteral("once"), what);
 }
 
 void StepSection::lockFields() {

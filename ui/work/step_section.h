@@ -51,6 +51,8 @@ class StepSection : public QWidget {
   [[nodiscard]] const StepContext& context() const { return m_context; }
   /// Sends a command about this very step; true when it was taken.
   bool send(workshop::Action action);
+  /// Why an entry would not be taken, in the words of the window.
+  [[nodiscard]] static QString whyNot(const Error& error);
   /// Whether a refusal of this key still stands against the step's being done.
   [[nodiscard]] bool lacks(std::string_view key) const;
   [[nodiscard]] Result<workshop::Rehearsal> rehearse(workshop::Action action) const;
@@ -63,6 +65,9 @@ class StepSection : public QWidget {
   /// reason written on it while the step waits.
   void guard(QLineEdit* field, const QString& placeholder);
   /// Another example on a guarded field, as the step wants it.
+  /// What was chosen for the entry being typed, kept with its text.
+  void keepChoice(const QString& what, const QString& choice);
+  [[nodiscard]] QString keptChoice(const QString& what) const;
   void setExample(QLineEdit* field, const QString& placeholder);
 
  private:
@@ -70,7 +75,7 @@ class StepSection : public QWidget {
     QLineEdit* field;
     QString placeholder;
   };
-  [[nodiscard]] QString draftPlace(const QLineEdit& field) const;
+  [[nodiscard]] QString draftPlace(const QString& what) const;
   void lockFields();
 
   ShopSession& m_session;

@@ -10,6 +10,7 @@
 #include "phrasing/error_sentence.h"
 #include "report/quantity_text.h"
 #include "ui/common/form.h"
+#include "ui/common/page_parts.h"
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
 #include "ui/work/fastener_drawing.h"
@@ -51,7 +52,7 @@ TorqueSection::TorqueSection(ShopSession& session, QWidget* parent)
       m_set(new TextLabel(TextRole::Value, this)),
       m_group(new TextLabel(TextRole::Body, this)),
       m_stages(new TextLabel(TextRole::Body, this)),
-      m_wrench(new QComboBox(this)),
+      m_wrench(comboBox("torqueWrench", tr("Torque wrench"), this)),
       m_warning(new TextLabel(TextRole::Strong, this)),
       m_value(namedField("torqueSet", tr("What the wrench is set to"), this)),
       m_done(namedField("torqueDone", tr("How many fasteners are done"), this)),
@@ -60,8 +61,6 @@ TorqueSection::TorqueSection(ShopSession& session, QWidget* parent)
       m_spec(new WordButton(tr("Fill in the spec sheet"), this)),
       m_addWrench(new WordButton(tr("Put a torque wrench on file"), this)) {
   m_set->setObjectName(QStringLiteral("torqueFigure"));
-  m_wrench->setObjectName(QStringLiteral("torqueWrench"));
-  m_wrench->setAccessibleName(tr("Torque wrench"));
   m_wrench->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   m_wrench->setMinimumContentsLength(8);
   m_warning->setObjectName(QStringLiteral("wrenchWarning"));
@@ -249,7 +248,7 @@ void TorqueSection::judge() {
   m_record->setText(words.join(QStringLiteral(", ")));
   m_record->setAccessibleName(tr("Record: %1").arg(m_record->text()));
   const auto tried = context().locked() ? Result<workshop::Rehearsal>{} : rehearse(*mark);
-  m_judged->say(tried ? QString() : phrasing::sentence(tried.error()));
+  m_judged->say(tried ? QString() : whyNot(tried.error()));
 }
 
 void TorqueSection::record() {

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/work/verdict_view.h"
 
-#include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "phrasing/verdict_phrase.h"
+#include "ui/common/flow_layout.h"
 #include "ui/common/marks.h"
 #include "ui/common/text_label.h"
 #include "ui/work/readings_plot.h"
@@ -63,9 +63,10 @@ VerdictView::VerdictView(QWidget* parent)
   m_why->setAccessibleName(tr("Why this verdict?"));
   m_why->setCheckable(true);
   m_reasons->setVisible(false);
-  auto* head = new QHBoxLayout;
+  // With gloves the figure is as wide as the panel: what does not fit beside it goes below.
+  auto* head = new FlowLayout;
   head->addWidget(m_mark);
-  head->addWidget(m_value, 1);
+  head->addWidget(m_value);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->addLayout(head);

@@ -11,6 +11,7 @@
 
 #include "phrasing/error_sentence.h"
 #include "phrasing/names.h"
+#include "ui/common/page_parts.h"
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
 #include "ui/work/ledger_view.h"
@@ -41,26 +42,22 @@ bool isOpen(workshop::StepStatus status) {
 
 WorkPage::WorkPage(ShopSession& session, QWidget* parent)
     : Page(session, "workPage", parent),
-      m_sides(new QComboBox(this)),
+      m_sides(comboBox("sides", tr("Which sides are shown"), this)),
       m_list(new StepList(this)),
       m_morePlan(new WordButton("morePlan", tr("More to the plan …"), this)),
-      m_procedures(new QComboBox(this)),
+      m_procedures(comboBox("procedureToAdd", tr("Procedure to add to the plan"), this)),
       m_addProcedure(new WordButton("addProcedure", tr("Add to the plan"), this)),
       m_noPlan(new TextLabel(TextRole::Body, this)),
-      m_plans(new QComboBox(this)),
+      m_plans(comboBox("plan", tr("Plan"), this)),
       m_startPlan(new WordButton("startPlan", tr("Start the plan"), this)),
       m_panel(new StepPanel(session, this)),
       m_ledger(new LedgerPanel(session, this)) {
-  m_procedures->setObjectName(QStringLiteral("procedureToAdd"));
-  m_procedures->setAccessibleName(tr("Procedure to add to the plan"));
   m_procedures->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   m_procedures->setMinimumContentsLength(8);
   for (const auto& procedure : session.library().procedures()) {
     m_procedures->addItem(QString::fromStdString(procedure.title),
                           QString::fromStdString(procedure.id));
   }
-  m_plans->setObjectName(QStringLiteral("plan"));
-  m_plans->setAccessibleName(tr("Plan"));
   for (const auto& plan : session.library().plans()) {
     m_plans->addItem(QString::fromStdString(plan.title), QString::fromStdString(plan.id));
   }
@@ -71,8 +68,6 @@ WorkPage::WorkPage(ShopSession& session, QWidget* parent)
   };
   m_panel->choosePicture = [this] { return choosePicture(); };
   m_ledger->choosePicture = [this] { return choosePicture(); };
-  m_sides->setObjectName(QStringLiteral("sides"));
-  m_sides->setAccessibleName(tr("Which sides are shown"));
   for (QComboBox* box : {m_sides, m_plans}) {
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->setMinimumContentsLength(8);
