@@ -13,6 +13,7 @@
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "ui/common/bring_into_view.h"
 #include "ui/common/choice_row.h"
@@ -93,10 +94,13 @@ MainWindow::MainWindow(ShopSession& session, QWidget* parent)
   connect(m_messages, &MessageBar::offerTaken, this, [this] {
     go({PageId::Vehicle, m_here.job, {}, {}, {}, {}, kAxleLoad});
   });
-  connect(&session, &ShopSession::told, this, &MainWindow::say);
+  connect(&session, &ShopSession::told, this, [this](const QString& sentence) {
+    m_messages->say(sentence, MessageBar::Tone::Answer);
+    m_justTold = true;
+  });
   connect(&session, &ShopSession::saved, this, [this](const QString& at) {
     m_saved->setText(tr("Saved %1").arg(at));
-    m_messages->dropRefusal();
+    if (!std::exchange(m_justTold, false)) m_messages->dropAnswer();
   });
   connect(&session, &ShopSession::changed, this, [this] {
     listPeople();
@@ -137,7 +141,7 @@ void MainWindow::buildBar() {
   connect(m_people, &QComboBox::activated, this, [this](int index) {
     m_session.setPerson(m_people->itemData(index).toString().toStdString());
     if (m_askedFrom == nullptr) return;
-    m_messages->dropRefusal();
+    m_messages->dropAnswer();
     m_askedFrom->setFocus();
     m_askedFrom = nullptr;
   });

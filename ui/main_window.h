@@ -74,6 +74,7 @@ class MainWindow : public QMainWindow {
   std::map<ActionId, QPushButton*> m_buttons;
   QComboBox* m_people;
   QComboBox* m_pagesBox;          ///< where the buttons of the pages do not fit on one line
+  bool m_justTold = false;        ///< by the entry that is being saved
   QPointer<QWidget> m_askedFrom;  ///< where an entry waited for who is at work
   SearchBox* m_search;
   QLabel* m_saved;

@@ -124,6 +124,13 @@ TEST_F(Keys, ARefusalIsGoneOnceSomethingIsRecorded) {
   EXPECT_TRUE(window->message().isEmpty()) << window->message().toStdString();
 }
 
+TEST_F(Keys, WhatWasSaidOfAnEntryGoesWithTheNext) {
+  startByKeys();
+  EXPECT_TRUE(window->message().contains(QStringLiteral("swivel preload")));
+  key(Qt::Key_Space);
+  EXPECT_TRUE(window->message().isEmpty()) << window->message().toStdString();
+}
+
 TEST_F(Keys, AHoldThatLacksTheAxleLoadLeadsToItsField) {
   startByKeys();
   workOn([&](const workshop::StepView& view) { return view.step->measure.has_value(); });

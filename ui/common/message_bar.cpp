@@ -59,8 +59,8 @@ void MessageBar::clear() {
   hide();
 }
 
-void MessageBar::dropRefusal() {
-  if (m_tone == Tone::Refusal) clear();
+void MessageBar::dropAnswer() {
+  if (m_tone != Tone::Note) clear();
 }
 
 QString MessageBar::text() const {

@@ -14,15 +14,16 @@ class MessageBar : public QFrame {
   Q_OBJECT
 
  public:
-  enum class Tone { Note, Refusal };
+  /// An answer goes with one entry, a note stands until it is put away.
+  enum class Tone { Note, Answer, Refusal };
 
   explicit MessageBar(QWidget* parent = nullptr);
   void say(const QString& sentence, Tone tone);
   /// Beside the sentence, a button to where it can be mended.
   void offer(const QString& text);
   void clear();
-  /// Something was done since: "Not done" would be read as its answer.
-  void dropRefusal();
+  /// Something was done since: what was said of an earlier entry would be read as its answer.
+  void dropAnswer();
   [[nodiscard]] QString text() const;
 
  signals:
