@@ -59,7 +59,6 @@ int run(CommandContext& context) {
     window.setWindowState(Qt::WindowMaximized);
   }
   window.resize(kUsualSize);
-  window.showStart();
   window.show();
   if (!whoHasIt.isEmpty()) window.say(whoHasIt);
   return QApplication::exec();

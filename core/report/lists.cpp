@@ -2,6 +2,7 @@
 #include "report/lists.h"
 
 #include <algorithm>
+#include <map>
 #include <nlohmann/json.hpp>
 #include <set>
 
@@ -42,16 +43,20 @@ std::string stateOf(const model::RecheckDue& due, const Date& today) {
 std::vector<VehicleRow> vehicleRows(const workshop::ShopState& shop,
                                     std::span<const store::JobSummary> jobs) {
   std::vector<VehicleRow> rows;
+  std::map<model::VehicleId, std::size_t> rowOf;
   for (const auto* vehicle : shop.vehicles()) {
     const model::Vehicle& fact = vehicle->fact;
-    VehicleRow row{fact.vehicle, fact.registration, fact.makeModel, fact.vin, fact.owner, 0, 0, {}};
-    for (const store::JobSummary& job : jobs) {
-      if (job.vehicle != fact.vehicle) continue;
-      ++row.jobs;
-      if (!job.closedAt) ++row.openJobs;
-      row.lastOpened = std::max(row.lastOpened, std::optional(job.openedAt));
-    }
-    rows.push_back(std::move(row));
+    rowOf.emplace(fact.vehicle, rows.size());
+    rows.push_back(
+        {fact.vehicle, fact.registration, fact.makeModel, fact.vin, fact.owner, 0, 0, {}});
+  }
+  for (const store::JobSummary& job : jobs) {
+    const auto found = rowOf.find(job.vehicle);
+    if (found == rowOf.end()) continue;
+    VehicleRow& row = rows[found->second];
+    ++row.jobs;
+    if (!job.closedAt) ++row.openJobs;
+    row.lastOpened = std::max(row.lastOpened, std::optional(job.openedAt));
   }
   return rows;
 }

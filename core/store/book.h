@@ -106,7 +106,13 @@ class Book {
   /// The facts of the shop up to and including `last`: what was in force then.
   [[nodiscard]] Result<std::vector<model::Entry>> shopEntriesUpTo(model::EntryId last) const;
   [[nodiscard]] Result<std::vector<JobSummary>> jobs() const;
+  [[nodiscard]] Result<std::vector<JobSummary>> openJobs() const;
   [[nodiscard]] Result<std::vector<JobSummary>> jobsOfVehicle(model::VehicleId vehicle) const;
+  /// The vehicle a job was opened for; empty where there is no such job.
+  [[nodiscard]] Result<std::optional<model::VehicleId>> vehicleOfJob(model::JobId job) const;
+  /// Rechecks of all jobs that stand and are not done, by date, those without a date last; at most
+  /// `limit`.
+  [[nodiscard]] Result<std::vector<model::Entry>> rechecksDue(std::size_t limit) const;
   /// The chain of a value, oldest first: what it replaced and what replaced it.
   [[nodiscard]] Result<std::vector<model::Entry>> history(model::EntryId id) const;
 

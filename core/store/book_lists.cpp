@@ -10,13 +10,15 @@ namespace {
 // A job is there while its opening stands; it is closed while one of its closings stands.
 #define SW_STANDING(alias) \
   "NOT EXISTS (SELECT 1 FROM \"entry\" r WHERE r.\"replaces\" = " alias ".\"id\") "
-#define SW_JOB_LIST                                                                              \
+// By kind first: its index gives the jobs in their order, and no other entry is looked at.
+#define SW_JOB_LIST \
   "SELECT o.\"job\", f.\"vehicle\", o.\"id\", o.\"done_at\", o.\"done_offset\", c.\"done_at\", " \
-  "c.\"done_offset\", g.\"outcome\" FROM \"fact_job_opened\" f "                                 \
-  "JOIN \"entry\" o ON o.\"id\" = f.\"entry\" "                                                  \
+  "c.\"done_offset\", g.\"outcome\" FROM \"entry\" o "                                           \
+  "JOIN \"fact_job_opened\" f ON f.\"entry\" = o.\"id\" "                                        \
   "LEFT JOIN \"entry\" c ON c.\"id\" = (SELECT max(n.\"id\") FROM \"entry\" n "                  \
-  "WHERE n.\"kind\" = 'job_closed' AND n.\"job\" = o.\"job\" AND " SW_STANDING(                  \
-      "n") ") LEFT JOIN \"fact_job_closed\" g ON g.\"entry\" = c.\"id\" WHERE " SW_STANDING("o")
+  "WHERE n.\"kind\" = 'job_closed' AND n.\"job\" = o.\"job\" AND " SW_STANDING("n") ") "         \
+  "LEFT JOIN \"fact_job_closed\" g ON g.\"entry\" = c.\"id\" "                                   \
+  "WHERE o.\"kind\" = 'job_opened' AND " SW_STANDING("o")
 
 Result<Timestamp> timeAt(const Query& query, int column) {
   auto time = parseTimestamp(query.text(column));
@@ -68,6 +70,57 @@ Result<std::vector<JobSummary>> Book::jobs() const {
   auto query = m->opened.connection->query(SW_JOB_LIST "ORDER BY o.\"job\"");
   if (!query) return failAs(query);
   return readJobs(*query);
+}
+
+Result<std::vector<JobSummary>> Book::openJobs() const {
+  auto query = m->opened.connection->query(
+      SW_JOB_LIST
+      "AND NOT EXISTS (SELECT 1 FROM \"entry\" n WHERE n.\"kind\" = 'job_closed' "
+      "AND n.\"job\" = o.\"job\" AND " SW_STANDING("n") ") ORDER BY o.\"job\"");
+  if (!query) return failAs(query);
+  return readJobs(*query);
+}
+
+Result<std::optional<model::VehicleId>> Book::vehicleOfJob(model::JobId job) const {
+  auto query = m->opened.connection->query(
+      "SELECT f.\"vehicle\" FROM \"entry\" o JOIN \"fact_job_opened\" f ON f.\"entry\" = o.\"id\" "
+      "WHERE o.\"kind\" = 'job_opened' AND o.\"job\" = ? AND " SW_STANDING("o"));
+  if (!query) return failAs(query);
+  query->bind(job.value);
+  if (const auto ran = query->run(); !ran) return failAs(ran);
+  const auto row = query->next();
+  if (!row) return failAs(row);
+  if (!*row) return std::optional<model::VehicleId>{};
+  return std::optional(model::VehicleId{query->integer(0)});
+}
+
+Result<std::vector<model::Entry>> Book::rechecksDue(std::size_t limit) const {
+  std::vector<model::EntryId> ids;
+  {
+    auto query = m->opened.connection->query(
+        "SELECT e.\"id\" FROM \"entry\" e JOIN \"fact_recheck_due\" f ON f.\"entry\" = e.\"id\" "
+        "WHERE e.\"kind\" = 'recheck_due' AND " SW_STANDING("e")
+        "AND e.\"id\" NOT IN (SELECT d.\"recheck\" FROM \"entry\" x "
+        "JOIN \"fact_recheck_done\" d ON d.\"entry\" = x.\"id\" "
+        "WHERE x.\"kind\" = 'recheck_done' AND " SW_STANDING("x")
+        ") ORDER BY f.\"on\" IS NULL, f.\"on\", e.\"job\", e.\"id\" LIMIT ?");
+    if (!query) return failAs(query);
+    query->bind(static_cast<std::int64_t>(limit));
+    if (const auto ran = query->run(); !ran) return failAs(ran);
+    for (;;) {
+      const auto row = query->next();
+      if (!row) return failAs(row);
+      if (!*row) break;
+      ids.push_back(model::EntryId{query->integer(0)});
+    }
+  }
+  std::vector<model::Entry> entries;
+  for (const model::EntryId id : ids) {
+    auto found = entry(id);
+    if (!found) return failAs(found);
+    if (*found) entries.push_back(std::move(**found));
+  }
+  return entries;
 }
 
 Result<std::vector<JobSummary>> Book::jobsOfVehicle(model::VehicleId vehicle) const {

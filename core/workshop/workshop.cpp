@@ -95,6 +95,13 @@ bool touchesShop(const std::vector<model::Entry>& entries) {
                      [](const model::Entry& entry) { return !entry.job.has_value(); });
 }
 
+const model::Entry* closingIn(const JobFacts& facts) {
+  const auto found = std::find_if(facts.begin(), facts.end(), [](const auto& entry) {
+    return model::as<model::JobClosed>(*entry) != nullptr;
+  });
+  return found == facts.end() ? nullptr : found->get();
+}
+
 }  // namespace
 
 std::string programVersion() {
@@ -128,9 +135,8 @@ std::shared_ptr<const procedures::Procedure> Workshop::frozenProcedure(
 }
 
 Result<ShopState> Workshop::shopOf(const JobFacts& facts) const {
-  for (const auto& entry : facts) {
-    if (model::as<model::JobClosed>(*entry) == nullptr) continue;
-    auto entries = m_book.shopEntriesUpTo(entry->id);
+  if (const model::Entry* closing = closingIn(facts)) {
+    auto entries = m_book.shopEntriesUpTo(closing->id);
     if (!entries) return failAs(entries);
     return ShopState(*entries);
   }
@@ -142,11 +148,19 @@ Result<ShopState> Workshop::shopOf(const JobFacts& facts) const {
 Result<JobState> Workshop::job(model::JobId job) const {
   auto facts = m_recent.ofJob(m_book, job);
   if (!facts) return failAs(facts);
-  auto asOf = shopOf(*facts);
+  const auto derived = [&](const ShopState& asOf) {
+    return deriveJob(
+        std::move(*facts), asOf,
+        [&](const std::string& hash) { return frozenProcedure(asOf, hash); }, m_clock.now());
+  };
+  if (closingIn(*facts) == nullptr) {  // the shop as it is now, which need not be copied
+    const auto now = shop();
+    if (!now) return failAs(now);
+    return derived(**now);
+  }
+  const auto asOf = shopOf(*facts);
   if (!asOf) return failAs(asOf);
-  return deriveJob(
-      std::move(*facts), *asOf,
-      [&](const std::string& hash) { return frozenProcedure(*asOf, hash); }, m_clock.now());
+  return derived(*asOf);
 }
 
 Result<Context> Workshop::judge(const Command& command) const {

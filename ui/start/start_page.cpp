@@ -22,6 +22,7 @@ namespace sw::ui {
 
 namespace {
 
+constexpr std::size_t kMostRechecks = 100;  // the most pressing
 constexpr std::size_t kMostVehicles = 300;  // the newest; Find knows the others
 
 QString whenText(const report::DueRow& row) {
@@ -83,8 +84,7 @@ StartPage::StartPage(ShopSession& session, QWidget* parent)
       m_vehicles(new QPushButton(tr("&Vehicles"), this)),
       m_right(new TextLabel(TextRole::Heading, this)),
       m_stack(new QStackedWidget(this)),
-      m_noDue(new TextLabel(tr("Nothing is due. Rechecks of closed jobs show here."),
-                            TextRole::Body, this)),
+      m_noDue(new TextLabel(TextRole::Body, this)),
       m_due(table("dueTable", tr("Rechecks due"),
                   {tr("Vehicle"), tr("Recheck"), tr("Due"), tr("State")}, 1, m_stack)),
       m_vehicleTable(table("vehicleTable", tr("Vehicles; Enter opens one"),
@@ -251,9 +251,13 @@ void StartPage::showJobs() {
 }
 
 void StartPage::showDue() {
-  const auto rows = report::dueRowsOf(session().workshop());
+  auto rows = report::dueRowsOf(session().workshop(), kMostRechecks + 1);
   m_due->setRowCount(0);
-  m_noDue->setVisible(!rows || rows->empty());
+  const bool more = rows && rows->size() > kMostRechecks;
+  if (more) rows->resize(kMostRechecks);
+  m_noDue->setVisible(!rows || rows->empty() || more);
+  m_noDue->setText(more ? tr("The %1 most pressing rechecks.").arg(kMostRechecks)
+                        : tr("Nothing is due. Rechecks of closed jobs show here."));
   m_stack->setVisible(rows && !rows->empty());
   if (!rows) {
     m_noDue->setText(phrasing::sentence(rows.error()));
