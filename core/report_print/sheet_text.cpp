@@ -138,11 +138,7 @@ class PageKeeper {
   }
 
   /// A layout of the changed cells alone loses the blocks that follow the table (Qt 6.4).
-  void layOutAgain() const {
-    const QSizeF size = m_text.pageSize();
-    m_text.setPageSize(QSizeF(size.width() + 1, size.height()));
-    m_text.setPageSize(size);
-  }
+  void layOutAgain() const { m_text.setPageSize(m_text.pageSize()); }
 
   QTextDocument& m_text;
   double m_page;
