@@ -20,7 +20,10 @@ class SheetPageTest : public WindowTest {
   void SetUp() override {
     makeDemoBook();
     openWindow();
-    window->go({PageId::Sheet, model::JobId{1}, {}, {}, {}});
+    show(5);  // declined before any work: its sheet is laid out at once
+  }
+  void show(std::int64_t job) {
+    window->go({PageId::Sheet, model::JobId{job}, {}, {}, {}});
     settle();
   }
   SheetPage& page() { return window->pageAs<SheetPage>(PageId::Sheet); }
@@ -49,7 +52,7 @@ class SheetPageTest : public WindowTest {
 TEST_F(SheetPageTest, AJobIsSavedAsPdf) {
   const QString file = folder.filePath(QStringLiteral("a sheet.pdf"));
   page().chooseFile = [&](const QString& suggested) {
-    EXPECT_EQ(suggested, QStringLiteral("job-1.pdf"));
+    EXPECT_EQ(suggested, QStringLiteral("job-5.pdf"));
     return file;
   };
   press("savePdf");
@@ -76,6 +79,7 @@ TEST_F(SheetPageTest, EveryDocumentCanBeReadAsText) {
 
 // The preview shows as many pages as come out, and says which one is seen.
 TEST_F(SheetPageTest, ThePreviewHasThePagesThatArePrinted) {
+  show(1);  // a whole job, several pages long
   const QString file = printTo(QStringLiteral("all.pdf"), QPageSize::A4);
   auto* view = find<PageView>("pageView");
   ASSERT_GE(view->count(), 2);
@@ -98,6 +102,7 @@ TEST_F(SheetPageTest, ThePreviewHasThePagesThatArePrinted) {
 }
 
 TEST_F(SheetPageTest, WholePagesStandSideBySide) {
+  show(1);  // a whole job, several pages long
   auto* view = find<PageView>("pageView");
   const int length = view->verticalScrollBar()->maximum();
   press("wholePages");
@@ -111,7 +116,7 @@ TEST_F(SheetPageTest, SheetAndCardArePrintedOnThePaperOfThePrinter) {
     QPageSize::PageSizeId paper;
     const char* size;
   };
-  window->go({PageId::Sheet, model::JobId{12}, {}, {}, {}});
+  show(12);
   const Case cases[] = {{QPageSize::A4, "595 x 842 pts"}, {QPageSize::Letter, "612 x 792 pts"}};
   const std::pair<int, const char*> documents[] = {{0, "Job sheet 12"}, {2, "Work card, job 12"}};
   for (const auto& [which, title] : documents) {
@@ -135,6 +140,7 @@ TEST_F(SheetPageTest, SheetAndCardArePrintedOnThePaperOfThePrinter) {
 }
 
 TEST_F(SheetPageTest, ThePrinterMayAskForSomePages) {
+  show(1);  // a whole job, several pages long
   const QString file = folder.filePath(QStringLiteral("two.pdf"));
   page().choosePrinter = [&](QPrinter& printer) {
     printer.setOutputFormat(QPrinter::PdfFormat);

@@ -48,12 +48,16 @@ class WindowTest : public ::testing::Test {
         << SW_DEMO_BOOK;
     clock.set(*parseTimestamp("2031-03-03T08:00+01:00"));
   }
-  void openWindow() {
+  void openSession() {
     window.reset();
     session.reset();
     auto opened = ShopSession::open(bookPath(), store::OpenMode::ReadWrite, kResources, clock);
     ASSERT_TRUE(opened) << opened.error().key;
     session = std::move(*opened);
+  }
+  void openWindow() {
+    openSession();
+    if (!session) return;
     window = std::make_unique<MainWindow>(*session);
     window->resize(1280, 800);
     window->show();
