@@ -336,7 +336,8 @@ void MainWindow::go(const Goal& goal) {
   refreshJobBar();
   // Offered again at the next start.
   if (goal.job) {
-    m_session.keepPlace(*goal.job, goal.step.empty() ? m_session.lastStep(*goal.job) : goal.step);
+    const bool named = goal.page == PageId::Work && !goal.step.empty();
+    m_session.keepPlace(*goal.job, named ? goal.step : m_session.lastStep(*goal.job));
   }
   next.begin(goal);
 }

@@ -73,6 +73,11 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                         "Added to the job: “{procedure}”, round {round}, because the steering "
                         "still shakes.",
                         "{procedure} is the short name of a procedure")},
+    {"marked_before",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "Marked as done before recording: {count} steps.[ Next comes the hold "
+                        "“{hold}”: answer it for what stands there now.]",
+                        "{count} is a number, {hold} the name of a hold point")},
     {"runs_appended",
      QT_TRANSLATE_NOOP3("phrasing",
                         "Added to the job for another round[: {count} procedures][, from “{first}”]"

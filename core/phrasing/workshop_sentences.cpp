@@ -279,6 +279,11 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                         "[{field}: ]the pack is the sum of its shims ({text}). Correct the shims; "
                         "total and count follow.",
                         "correction of a shim pack; {text} is the stack as typed")},
+    {"workshop.nothing_before",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]nothing before {step} is left to be marked.[ A hold comes "
+                        "first ({hold}): answer it.]",
+                        "{step} is a step, {hold} the key of a hold point")},
     {"workshop.nothing_to_undo",
      QT_TRANSLATE_NOOP3("phrasing",
                         "[{field}: ]there is nothing to undo. Opening and closing a job are not "

@@ -289,6 +289,17 @@ struct DoStep {
   }
 };
 
+struct MarkBefore {
+  static constexpr std::string_view kName = "done_before";
+  static constexpr std::string_view kSummary =
+      "All that comes before the step was done before recording; stops at a hold that is open";
+  OptText text;
+  template <class Self, class V>
+  static void fields(Self& s, V&& v) {
+    v("text", s.text, "note, e.g. who did it");
+  }
+};
+
 struct Observe {
   static constexpr std::string_view kName = "observe";
   static constexpr std::string_view kSummary = "What was seen or felt at a step";
@@ -610,10 +621,10 @@ struct SetSetting {
 using Action =
     std::variant<SetPerson, SetInstrument, CheckInstrument, SetVehicle, SetSpec, CopySpec,
                  SourceSpec, OpenJob, SetComplaint, CheckCause, StartPlan, StartProcedure,
-                 ChooseSupport, AnswerHold, DoStep, Observe, TakeReadings, Correct, Withdraw, Undo,
-                 MoveSeries, MarkTorque, MoveLedger, UsePart, RecordPack, AddLabour, DeclineWork,
-                 AddNote, AddPhoto, StartTimer, OverrideRule, RecordRoadTest, AddRecheck,
-                 FinishRecheck, SignOff, CloseJob, SetSetting>;
+                 ChooseSupport, AnswerHold, DoStep, MarkBefore, Observe, TakeReadings, Correct,
+                 Withdraw, Undo, MoveSeries, MarkTorque, MoveLedger, UsePart, RecordPack, AddLabour,
+                 DeclineWork, AddNote, AddPhoto, StartTimer, OverrideRule, RecordRoadTest,
+                 AddRecheck, FinishRecheck, SignOff, CloseJob, SetSetting>;
 
 /// Where and by whom an action happens. `step` is "procedure/step"; with no `round` the newest run
 /// is meant. `doneAt` is when the hands did it; when it was entered is the clock's.

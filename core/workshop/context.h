@@ -126,6 +126,7 @@ class Context {
 [[nodiscard]] Result<void> act(const ChooseSupport& action, Context& context);
 [[nodiscard]] Result<void> act(const AnswerHold& action, Context& context);
 [[nodiscard]] Result<void> act(const DoStep& action, Context& context);
+[[nodiscard]] Result<void> act(const MarkBefore& action, Context& context);
 [[nodiscard]] Result<void> act(const Observe& action, Context& context);
 [[nodiscard]] Result<void> act(const TakeReadings& action, Context& context);
 [[nodiscard]] Result<void> act(const Correct& action, Context& context);

@@ -334,7 +334,7 @@ TEST_F(KeysInAShop, EveryReasonAgainstSignOffLeadsSomewhereAndSaysItOnce) {
     if (!way->objectName().startsWith(QStringLiteral("reason_")) || !way->isVisible()) continue;
     ++ways;
     EXPECT_TRUE(way->isEnabled()) << way->text().toStdString();
-    const QString name = way->text().section(QStringLiteral(", left"), 0, 0);
+    const QString name = way->text().section(QStringLiteral("Left: "), -1);
     EXPECT_FALSE(way->text().contains(QStringLiteral("“%1”").arg(name)))
         << way->text().toStdString();
   }

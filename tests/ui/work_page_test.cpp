@@ -141,7 +141,7 @@ TEST_F(WorkPageTest, OneSideAloneLeavesTheOtherOut) {
   EXPECT_LT(list->model()->rowCount(), both);
   for (int row = 0; row < list->model()->rowCount(); ++row) {
     const QString text = list->model()->index(row, 0).data().toString();
-    EXPECT_FALSE(text.endsWith(QStringLiteral(", right"))) << text.toStdString();
+    EXPECT_FALSE(text.endsWith(QStringLiteral("(right)"))) << text.toStdString();
   }
 }
 
@@ -156,6 +156,30 @@ TEST_F(WorkPageTest, AStepIsDoneBeforeRecordingOrDoesNotApply) {
   enter(QStringLiteral("stepReasonWords"), QStringLiteral("rim cleaned by the owner"));
   const auto none = workshop::stepNamed(*state(), "free-checks/rims (right)");
   EXPECT_EQ(state()->steps[*none].action, model::StepAction::NotApplicable);
+}
+
+// A hub that was apart before anybody opened the program: one press up to the hold, the hold
+// answered, one press more, and the pulls can be typed.
+TEST_F(WorkPageTest, AHubAlreadyApartIsMarkedAtOnceAndStopsAtTheHold) {
+  startJob();
+  goTo("fit-shims-and-pull/fit_pack", model::Side::Left);
+  ASSERT_TRUE(state()->ledger.empty());
+  while (seen<QPushButton>(QStringLiteral("allBefore")) == nullptr) {
+    ASSERT_TRUE(pressSeen(QStringLiteral("goFirst_0"))) << openSteps();
+    if (state()->holdAt(here()) == nullptr) continue;
+    ASSERT_TRUE(pressSeen(QStringLiteral("allBefore"))) << hereName();
+    answerHold();
+    if (!state()->holdAt(here())->passed()) doStep();
+    goTo("fit-shims-and-pull/fit_pack", model::Side::Left);
+  }
+  ASSERT_TRUE(pressSeen(QStringLiteral("allBefore")));
+  goTo("fit-shims-and-pull/fit_pack", model::Side::Left);
+  EXPECT_TRUE(seen<QLineEdit>(QStringLiteral("packShims"))->isEnabled()) << openSteps();
+  EXPECT_FALSE(state()->ledger.empty());  // what is off stands there
+  for (const auto& hold : state()->holds) {
+    const auto& view = state()->steps[hold.step];
+    EXPECT_TRUE(view.action != model::StepAction::DoneBeforeRecording);
+  }
 }
 
 TEST_F(WorkPageTest, WithGlovesTheStepAndTheLimitAreReadFromTwoMetres) {

@@ -25,6 +25,9 @@ enum class PageId {
   Help
 };
 
+/// Of the paper page, in place of a step: the work card is wanted.
+inline constexpr const char* kWorkCard = "work-card";
+
 /// Where to go: a page, and what it is about. Of a job, the step may be named as refusals name it:
 /// "procedure/step", with the side.
 struct Goal {

@@ -28,13 +28,6 @@ QPushButton* button(const char* name, const QString& text, QWidget* parent) {
   return new WordButton(name, text, parent);
 }
 
-QString stepTitle(const workshop::JobState& job, std::size_t step) {
-  const workshop::StepView& view = job.steps[step];
-  const QString title = QString::fromStdString(view.step->title);
-  return view.side ? FinishPage::tr("%1, %2").arg(title, phrasing::sideName(*view.side, {}))
-                   : title;
-}
-
 template <class T>
 void addFacts(const workshop::JobState& job, QStringList& lines) {
   for (const model::Entry* entry : job.valid) {
@@ -195,8 +188,8 @@ void FinishPage::showReasons(const workshop::JobState& job) {
     // A step that is only not done yet has no more to say than its name.
     const bool onlyOpen = step && reason.key == "step_open";
     const QString text = !step      ? phrase
-                         : onlyOpen ? stepTitle(job, *step)
-                                    : tr("%1: %2").arg(stepTitle(job, *step), phrase);
+                         : onlyOpen ? stepTitle(job.steps[*step])
+                                    : tr("%1: %2").arg(stepTitle(job.steps[*step]), phrase);
     auto* way = button("reason", text, this);
     way->setObjectName(QStringLiteral("reason_%1").arg(m_ways.size()));
     way->setAccessibleName(way->text());

@@ -143,6 +143,10 @@ void SheetPage::link() {
 void SheetPage::begin(const Goal& goal) {
   if (!goal.job) return;
   m_job = *goal.job;
+  if (goal.step == kWorkCard) {
+    const QSignalBlocker quiet(m_what);
+    m_what->setCurrentIndex(static_cast<int>(report::JobPaper::WorkCard));
+  }
   preview();
   m_what->setFocus();
 }

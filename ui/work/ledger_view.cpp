@@ -20,7 +20,8 @@ using model::LedgerState;
 
 QString nameOf(const workshop::LedgerView& item) {
   const QString name = QString::fromStdString(item.name);
-  return item.side ? LedgerPanel::tr("%1, %2").arg(name, phrasing::sideName(*item.side, {})) : name;
+  return item.side ? LedgerPanel::tr("%1 (%2)").arg(name, phrasing::sideName(*item.side, {}))
+                   : name;
 }
 
 QString stateOf(const workshop::LedgerView& item) {

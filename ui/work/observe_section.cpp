@@ -81,7 +81,14 @@ SupportSection::SupportSection(ShopSession& session, QWidget* parent)
   column->addWidget(m_support);
   connect(m_support, &ChoiceRow::answered, this, [this] {
     const auto chosen = fromWord<model::SupportKind>(m_support->chosen().value_or(""));
-    if (chosen && !send(workshop::ChooseSupport{*chosen})) fill(Showing::SameStep);
+    if (!chosen) return;
+    // Chosen at the hold, it answers the step that asks for it, too.
+    const auto& job = *this->context().job;
+    const auto asks = job.findStep(this->context().view().run, "choose_support", std::nullopt);
+    const auto where = whereOf(job, asks.value_or(this->context().step));
+    if (!this->session().perform(workshop::ChooseSupport{*chosen}, where)) {
+      fill(Showing::SameStep);
+    }
   });
 }
 

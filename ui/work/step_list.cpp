@@ -112,7 +112,7 @@ QVariant StepListModel::data(const QModelIndex& index, int role) const {
   const Row& row = m_rows.at(static_cast<std::size_t>(index.row()));
   switch (role) {
     case Qt::DisplayRole:
-      return row.side.isEmpty() ? row.title : tr("%1, %2").arg(row.title, row.side);
+      return row.side.isEmpty() ? row.title : tr("%1 (%2)").arg(row.title, row.side);
     case RowDelegate::MarkRole:
       return row.step ? QVariant(static_cast<int>(row.mark)) : QVariant();
     case RowDelegate::SubtitleRole:

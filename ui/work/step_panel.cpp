@@ -90,6 +90,7 @@ void StepPanel::build() {
   m_lockText = new TextLabel(TextRole::Strong, m_lock);
   m_lockText->setObjectName(QStringLiteral("lockText"));
   m_lockWays = new FlowLayout;
+  m_allBefore = button("allBefore", tr("All of this was done before recording"), m_lock);
   m_against = button("againstOrder", tr("Do it out of order …"), m_lock);
   m_sections = {new SupportSection(m_session, inside), new HoldSection(m_session, inside),
                 new PartsSection(m_session, inside),   new WaitSection(m_session, inside),
@@ -114,6 +115,7 @@ void StepPanel::layOut(QWidget* inside) {
   auto* inLock = new QVBoxLayout(m_lock);
   inLock->addWidget(m_lockText);
   inLock->addLayout(m_lockWays);
+  inLock->addWidget(m_allBefore, 0, Qt::AlignLeft);
   inLock->addWidget(m_against, 0, Qt::AlignLeft);
   auto* foot = new FlowLayout;
   for (QPushButton* one : {m_done, m_before, m_notApplicable, m_reopen, m_note, m_photo}) {
@@ -151,6 +153,8 @@ void StepPanel::wire() {
   connect(m_goOn, &QPushButton::clicked, this, [this] {
     if (m_next) emit stepWanted(*m_next);
   });
+  connect(m_allBefore, &QPushButton::clicked, this,
+          [this] { (void)m_session.perform(workshop::MarkBefore{}, here()); });
   connect(m_against, &QPushButton::clicked, this, &StepPanel::goAgainst);
   connect(m_notApplicable, &QPushButton::clicked, this, [this] {
     m_reason->ask(tr("Why does the step not apply?"), tr("stands on the sheet"),
@@ -213,8 +217,7 @@ void StepPanel::showHead() {
   const workshop::StepView& view = m_context.view();
   const workshop::RunView& run = m_context.job->runs[view.run];
   const procedures::Step& step = m_context.definition();
-  const QString title = QString::fromStdString(step.title);
-  m_title->setText(view.side ? tr("%1, %2").arg(title, phrasing::sideName(*view.side, {})) : title);
+  m_title->setText(stepTitle(view));
   QStringList place{QString::fromStdString(run.procedure->title)};
   if (run.fact.round > 1) place += tr("round %1").arg(run.fact.round);
   if (step.minutes > 0) place += tr("about %1").arg(report::minutesText(step.minutes));
@@ -267,6 +270,7 @@ void StepPanel::showLock(const workshop::StepLine& line) {
   }
   m_lockText->setText(tr("This comes first: %1.").arg(reasons.join(QStringLiteral("; "))));
   m_against->setVisible(onlyOrder);
+  m_allBefore->setVisible(onlyOrder);
 }
 
 void StepPanel::showFoot(const workshop::StepLine& line) {
@@ -284,8 +288,7 @@ void StepPanel::showFoot(const workshop::StepLine& line) {
   m_goOn->setVisible(goesOn);
   if (!goesOn) return;
   const workshop::StepView& next = m_context.job->steps[*m_next];
-  QString name = QString::fromStdString(next.step->title);
-  if (next.side) name = tr("%1, %2").arg(name, phrasing::sideName(*next.side, {}));
+  QString name = stepTitle(next);
   m_goOn->setAccessibleName(tr("Go on: %1").arg(name));
   m_goOn->setText(tr("&Go on: %1").arg(name.replace(QLatin1Char('&'), QStringLiteral("&&"))));
 }

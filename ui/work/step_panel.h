@@ -75,6 +75,7 @@ class StepPanel final : public QScrollArea {
   QFrame* m_lock;
   TextLabel* m_lockText;
   FlowLayout* m_lockWays;
+  QPushButton* m_allBefore;
   QPushButton* m_against;
   std::vector<StepSection*> m_sections;
   StepNotes* m_notes;

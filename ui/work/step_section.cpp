@@ -3,7 +3,9 @@
 
 #include <QLineEdit>
 #include <QTimer>
+
 #include <algorithm>
+#include "phrasing/names.h"
 
 #include "phrasing/error_sentence.h"
 #include "workshop/rules.h"
@@ -108,6 +110,17 @@ void StepSection::lockFields() {
     guarded.field->setPlaceholderText(m_context.locked() ? m_context.lockedWhy
                                                          : guarded.placeholder);
   }
+}
+
+QString stepTitle(const workshop::StepView& step) {
+  const QString title = QString::fromStdString(step.step->title);
+  if (!step.side) return title;
+  QString side = phrasing::sideName(*step.side, {});
+  side[0] = side.at(0).toUpper();
+  QString rest = title;
+  // A title begins a sentence; behind the side it goes on, unless it is an abbreviation.
+  if (rest.size() > 1 && rest.at(1).isLower()) rest[0] = rest.at(0).toLower();
+  return StepSection::tr("%1: %2").arg(side, rest);
 }
 
 std::optional<std::string> typedIn(const QLineEdit& field) {

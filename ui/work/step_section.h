@@ -83,6 +83,9 @@ class StepSection : public QWidget {
   std::vector<Guarded> m_guarded;
 };
 
+/// "Right: pull, about 15 degrees to the left": the side first, so that it is not mistaken for a
+/// word of the title.
+[[nodiscard]] QString stepTitle(const workshop::StepView& step);
 /// What is in the field, without blanks at the ends; empty optional where nothing is.
 [[nodiscard]] std::optional<std::string> typedIn(const QLineEdit& field);
 /// A field with its names.

@@ -14,6 +14,7 @@
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
 #include "ui/work/fastener_drawing.h"
+#include "units/format.h"
 
 namespace sw::ui {
 
@@ -30,6 +31,15 @@ QString calibrationText(const std::string& state) {
   if (state == "overdue") return TorqueSection::tr("calibration overdue");
   if (state == "unknown") return TorqueSection::tr("calibration not known");
   return {};
+}
+
+/// The same torque in the unit of the other half of the world.
+QString otherUnit(const TypedQuantity& set) {
+  const Unit unit = defaultUnit(QuantityKind::Torque);
+  const bool metric = set.unit == unit.symbol;
+  const auto other = metric ? findUnit(QuantityKind::Torque, "lbf ft") : std::optional(unit);
+  return QString::fromStdString(displayText(set.si, other.value_or(unit)))
+      .replace(QLatin1Char(' '), QChar(report::kNoBreak));
 }
 
 QString rangeText(workshop::WrenchRange range) {
@@ -50,6 +60,7 @@ TorqueSection::TorqueSection(ShopSession& session, QWidget* parent)
     : StepSection(session, "torqueSection", parent),
       m_drawing(new FastenerDrawing(this)),
       m_set(new TextLabel(TextRole::Value, this)),
+      m_other(new TextLabel(TextRole::Strong, this)),
       m_group(new TextLabel(TextRole::Body, this)),
       m_stages(new TextLabel(TextRole::Body, this)),
       m_wrench(comboBox("torqueWrench", tr("Torque wrench"), this)),
@@ -106,6 +117,7 @@ void TorqueSection::layOut() {
   form->addRow(tr("Done"), m_done);
   auto* figures = new QVBoxLayout;
   figures->addWidget(m_set);
+  figures->addWidget(m_other);
   figures->addWidget(m_group);
   figures->addWidget(m_stages);
   figures->addStretch(1);
@@ -145,6 +157,7 @@ void TorqueSection::fill(Showing) {
   if (!plan) {
     m_drawing->hide();
     m_set->say({});
+    m_other->say({});
     m_stages->say({});
     m_warning->say({});
     m_group->say(phrasing::sentence(plan.error()));
@@ -157,7 +170,8 @@ void TorqueSection::showPlan(const workshop::TorquePlan& plan) {
   const bool finished = plan.next == plan.stages.size();
   const workshop::TorqueStage& stage = plan.stages[finished ? plan.next - 1 : plan.next];
   m_drawing->present(static_cast<int>(plan.count), static_cast<int>(stage.done));
-  m_set->say(report::typedAndSi(stage.set));
+  m_set->say(report::typed(stage.set));
+  m_other->say(tr("that is %1").arg(otherUnit(stage.set)));
   QStringList group{tr("%1 × %2")
                         .arg(plan.count)
                         .arg(QString::fromStdString(context().definition().torque->name))};

@@ -37,6 +37,7 @@ class TorqueSection final : public StepSection {
 
   FastenerDrawing* m_drawing;
   TextLabel* m_set;
+  TextLabel* m_other;
   TextLabel* m_group;
   TextLabel* m_stages;
   QComboBox* m_wrench;

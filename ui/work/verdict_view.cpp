@@ -91,13 +91,16 @@ void VerdictView::present(const workshop::SeriesView& series, const workshop::Se
                                      outcome.used,
                                      series.fact.planned,
                                      limit};
-  m_mark->setMark(markOf(outcome.verdict));
+  // A scale whose own error nobody knows proves nothing: it gets no tick.
+  const bool unproved = outcome.verdict == Verdict::Within && !provesWithin(outcome);
+  m_mark->setMark(unproved ? Mark::Undecided : markOf(outcome.verdict));
   // Large figures may need a second line: the uncertainty goes there as a whole.
   QString value = phrasing::measuredText(outcome.correctedMean, outcome.expandedUncertainty, unit);
   const auto plusMinus = value.indexOf(QChar(0x00B1));
   if (plusMinus > 0) value[plusMinus - 1] = QLatin1Char(' ');
   m_value->say(value);
-  m_words->say(phrasing::verdictPhrase(judged, unit));
+  const QString phrase = phrasing::verdictPhrase(judged, unit);
+  m_words->say(unproved ? tr("%1 – by the readings alone, not proved").arg(phrase) : phrase);
   m_advice->say(phrasing::advicePhrase(outcome.advice, unit));
   ReadingsPlot::Content content;
   for (const workshop::ReadingView& reading : series.readings) {

@@ -45,6 +45,7 @@ WorkPage::WorkPage(ShopSession& session, QWidget* parent)
       m_sides(comboBox("sides", tr("Which sides are shown"), this)),
       m_list(new StepList(this)),
       m_morePlan(new WordButton("morePlan", tr("More to the plan …"), this)),
+      m_card(new WordButton("workCard", tr("Work card on paper"), this)),
       m_procedures(comboBox("procedureToAdd", tr("Procedure to add to the plan"), this)),
       m_addProcedure(new WordButton("addProcedure", tr("Add to the plan"), this)),
       m_noPlan(new TextLabel(TextRole::Body, this)),
@@ -84,6 +85,9 @@ WorkPage::WorkPage(ShopSession& session, QWidget* parent)
   connect(m_panel, &StepPanel::goWanted, this, &Page::goWanted);
   connect(m_startPlan, &QPushButton::clicked, this, &WorkPage::startPlan);
   connect(m_addProcedure, &QPushButton::clicked, this, &WorkPage::addProcedure);
+  connect(m_card, &QPushButton::clicked, this, [this] {
+    emit goWanted({PageId::Sheet, m_jobId, {}, kWorkCard, {}});
+  });
   connect(&session, &ShopSession::changed, this, [this] {
     if (isVisible()) look();
   });
@@ -102,6 +106,7 @@ void WorkPage::layOut() {
   left->addWidget(m_sides);
   left->addWidget(m_list, 1);
   left->addWidget(m_morePlan);
+  left->addWidget(m_card);
   left->addWidget(m_procedures);
   left->addWidget(m_addProcedure);
   auto* middle = new QVBoxLayout;
@@ -153,7 +158,7 @@ void WorkPage::tellWhereItStood() {
   for (const std::size_t i : resume.handTight) {
     const workshop::LedgerView& item = m_job->ledger[i];
     QString name = QString::fromStdString(item.name);
-    if (item.side) name = tr("%1, %2").arg(name, phrasing::sideName(*item.side, {}));
+    if (item.side) name = tr("%1 (%2)").arg(name, phrasing::sideName(*item.side, {}));
     if (item.done && item.count)
       name = tr("%1 (%2 of %3)").arg(name).arg(*item.done).arg(*item.count);
     tight.push_back(name);
@@ -256,6 +261,7 @@ void WorkPage::presentEmpty() {
     widget->setVisible(!empty && open && m_morePlan->isChecked());
   }
   m_morePlan->setVisible(!empty && open);
+  m_card->setVisible(!empty && m_morePlan->isChecked());
 }
 
 void WorkPage::startPlan() {

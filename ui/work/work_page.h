@@ -55,6 +55,7 @@ class WorkPage final : public Page {
   QComboBox* m_sides;
   StepList* m_list;
   QPushButton* m_morePlan;
+  QPushButton* m_card;
   QComboBox* m_procedures;
   QPushButton* m_addProcedure;
   TextLabel* m_noPlan;
