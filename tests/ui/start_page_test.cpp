@@ -55,6 +55,33 @@ TEST_F(StartPageTest, ACardOpensTheWorkOfItsJob) {
   EXPECT_EQ(window->here().job, model::JobId{11});
 }
 
+TEST_F(StartPageTest, OfManyRechecksTheMostPressingHundredAreShown) {
+  const int before = find<QTableWidget>("dueTable")->rowCount();
+  ASSERT_LT(before, 100);
+  EXPECT_FALSE(find<QLabel>("dueNote")->isVisible());
+  std::vector<model::Entry> entries;
+  auto& book = session->workshop().book();
+  for (std::int64_t i = 0; i < 120; ++i) {
+    model::Entry entry;
+    entry.id = {book.nextEntryId()->value + i};
+    entry.job = model::JobId{1};
+    entry.doneAt = entry.enteredAt = clock.now();
+    model::RecheckDue due;
+    due.what = "look " + std::to_string(i);
+    due.on = addDays(Date{2020, 1, 1}, static_cast<int>(120 - i));  // the last one first
+    entry.payload = due;
+    entries.push_back(std::move(entry));
+  }
+  ASSERT_TRUE(book.append(entries));
+  window->showStart();
+  auto* table = find<QTableWidget>("dueTable");
+  EXPECT_EQ(table->rowCount(), 100);
+  EXPECT_EQ(table->item(0, 1)->text(), QStringLiteral("look 119"));
+  EXPECT_EQ(table->item(99, 1)->text(), QStringLiteral("look 20"));
+  EXPECT_TRUE(find<QLabel>("dueNote")->isVisible());
+  EXPECT_TRUE(find<QLabel>("dueNote")->text().contains(QStringLiteral("100")));
+}
+
 TEST_F(StartPageTest, VehiclesAreListedTheOneWorkedOnLastFirst) {
   EXPECT_FALSE(find<QTableWidget>("vehicleTable")->isVisible());
   press("vehicles");

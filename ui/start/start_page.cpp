@@ -98,6 +98,7 @@ void StartPage::build() {
   m_goOn->setObjectName(QStringLiteral("goOn"));
   m_goOnAt->setObjectName(QStringLiteral("goOnAt"));
   m_new->setObjectName(QStringLiteral("newJob"));
+  m_noDue->setObjectName(QStringLiteral("dueNote"));
   m_vehicles->setObjectName(QStringLiteral("vehicles"));
   m_vehicles->setCheckable(true);
   m_vehicles->setToolTip(tr("The vehicles of the book, the one worked on last first"));
