@@ -75,7 +75,7 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                         "{procedure} is the short name of a procedure")},
     {"marked_before",
      QT_TRANSLATE_NOOP3("phrasing",
-                        "Marked as done before recording: {count} steps.[ Next comes the hold "
+                        "Marked as done before recording[: {count} steps].[ Next comes the hold "
                         "“{hold}”: answer it for what stands there now.]",
                         "{count} is a number, {hold} the name of a hold point")},
     {"runs_appended",

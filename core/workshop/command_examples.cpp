@@ -53,6 +53,8 @@ constexpr auto kExamples = std::to_array<Example>({
     {"correct",
      R"({"do":"correct","entry":61,"field":"value","value":"19.1","reason":"typing_slip"})"},
     {"withdraw", R"({"do":"withdraw","entry":61,"reason_text":"the hook had slipped"})"},
+    {"done_before",
+     R"({"do":"done_before","job":14,"step":"fit-shims-and-pull/fit_pack","side":"left"})"},
     {"undo", R"({"do":"undo","reason_text":"meant for the other hub"})"},
     {"move_series", R"({"do":"move_series","series":58,"reason_text":"this was the right hub"})"},
     {"torque", R"({"do":"torque","step":"caliper-refit/caliper_torque","side":"left",)"
