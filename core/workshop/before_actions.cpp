@@ -7,6 +7,8 @@ namespace sw::workshop {
 
 namespace {
 
+constexpr std::string_view kChooseSupport = "choose_support";
+
 bool concerns(const JobState& job, std::size_t step, std::optional<model::Side> side) {
   const StepView& view = job.steps[step];
   return stillOpen(job, step) && (!side || !view.side || view.side == side);
@@ -23,11 +25,11 @@ Result<void> act(const MarkBefore& action, Context& context) {
   for (std::size_t i = 0; i < target && hold.empty(); ++i) {
     if (!concerns(context.job(), i, side)) continue;
     const auto& definition = *context.job().steps[i].step;
-    // What stands there now is looked at now: a hold is never marked.
-    if (definition.hold) {
-      hold = definition.hold->key;
-      continue;
-    }
+    // What stands there now is looked at now: a hold is never marked. What carries the vehicle
+    // decides which steps there are, so that it is chosen before anything behind it.
+    if (definition.hold) hold = definition.hold->key;
+    if (definition.id == kChooseSupport && !context.job().support) hold = "support";
+    if (!hold.empty()) continue;
     auto done =
         completeStep(context, i, model::StepAction::DoneBeforeRecording, action.text.value_or(""));
     if (!done) return failAs(done);

@@ -164,15 +164,15 @@ TEST_F(WorkPageTest, AHubAlreadyApartIsMarkedAtOnceAndStopsAtTheHold) {
   startJob();
   goTo("fit-shims-and-pull/fit_pack", model::Side::Left);
   ASSERT_TRUE(state()->ledger.empty());
-  while (seen<QPushButton>(QStringLiteral("allBefore")) == nullptr) {
-    ASSERT_TRUE(pressSeen(QStringLiteral("goFirst_0"))) << openSteps();
-    if (state()->holdAt(here()) == nullptr) continue;
-    ASSERT_TRUE(pressSeen(QStringLiteral("allBefore"))) << hereName();
-    answerHold();
-    if (!state()->holdAt(here())->passed()) doStep();
-    goTo("fit-shims-and-pull/fit_pack", model::Side::Left);
-  }
-  ASSERT_TRUE(pressSeen(QStringLiteral("allBefore")));
+  ASSERT_TRUE(pressSeen(QStringLiteral("allBefore")));  // up to what carries the vehicle
+  goTo("make-safe-and-lift/choose_support", std::nullopt);
+  ASSERT_TRUE(pressSeen(QStringLiteral("support_stands")));
+  goTo("make-safe-and-lift/support", std::nullopt);
+  ASSERT_TRUE(pressSeen(QStringLiteral("allBefore"))) << openSteps();
+  answerHold();
+  ASSERT_TRUE(state()->holdAt(here())->passed()) << openSteps();
+  goTo("fit-shims-and-pull/fit_pack", model::Side::Left);
+  ASSERT_TRUE(pressSeen(QStringLiteral("allBefore"))) << openSteps();
   goTo("fit-shims-and-pull/fit_pack", model::Side::Left);
   EXPECT_TRUE(seen<QLineEdit>(QStringLiteral("packShims"))->isEnabled()) << openSteps();
   EXPECT_FALSE(state()->ledger.empty());  // what is off stands there

@@ -87,8 +87,9 @@ SupportSection::SupportSection(ShopSession& session, QWidget* parent)
     const auto asks = job.findStep(this->context().view().run, "choose_support", std::nullopt);
     const auto where = whereOf(job, asks.value_or(this->context().step));
     if (!this->session().perform(workshop::ChooseSupport{*chosen}, where)) {
-      fill(Showing::SameStep);
+      return fill(Showing::SameStep);
     }
+    emit recorded();
   });
 }
 

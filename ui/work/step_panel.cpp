@@ -10,6 +10,7 @@
 #include <QTimer>
 #include <QUrl>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "phrasing/error_sentence.h"
 #include "phrasing/names.h"
@@ -153,8 +154,10 @@ void StepPanel::wire() {
   connect(m_goOn, &QPushButton::clicked, this, [this] {
     if (m_next) emit stepWanted(*m_next);
   });
-  connect(m_allBefore, &QPushButton::clicked, this,
-          [this] { (void)m_session.perform(workshop::MarkBefore{}, here()); });
+  connect(m_allBefore, &QPushButton::clicked, this, [this] {
+    // The button goes with the lock: the keyboard must not fall on the next one.
+    if (m_session.perform(workshop::MarkBefore{}, here())) takeKeyboard();
+  });
   connect(m_against, &QPushButton::clicked, this, &StepPanel::goAgainst);
   connect(m_notApplicable, &QPushButton::clicked, this, [this] {
     m_reason->ask(tr("Why does the step not apply?"), tr("stands on the sheet"),
@@ -270,7 +273,8 @@ void StepPanel::showLock(const workshop::StepLine& line) {
   }
   m_lockText->setText(tr("This comes first: %1.").arg(reasons.join(QStringLiteral("; "))));
   m_against->setVisible(onlyOrder);
-  m_allBefore->setVisible(onlyOrder);
+  m_allBefore->setVisible(std::any_of(line.against.begin(), line.against.end(),
+                                      [](const auto& one) { return one.key == "needs"; }));
 }
 
 void StepPanel::showFoot(const workshop::StepLine& line) {
