@@ -102,9 +102,9 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                                        "{hold} is the name of a hold point")},
     {"hold_not_passed",
      QT_TRANSLATE_NOOP3("phrasing",
-                        "The hold[ “{hold}”] stops the job: the answer[ to “{statement}”] is not "
-                        "the one needed. Put it right and answer again.",
-                        "{hold} is the name of a hold point, {statement} one of its questions")},
+                        "The hold[ “{hold}”] stops the job: the answer[ to “{ask}”] is not the "
+                        "one needed. Put it right and answer again.",
+                        "{hold} is the name of a hold point, {ask} one of its questions")},
     {"read_as", QT_TRANSLATE_NOOP3("phrasing", "[{field}: ]read as {value}.",
                                    "{value} is a figure with its unit")},
     {"read_as/bare_number",

@@ -159,13 +159,14 @@ Result<void> act(const AnswerHold& action, Context& context) {
                 {{"text", action.statement}});
   }
   if (auto allowed = ledgerAllows(context, *step, key); !allowed) return failAs(allowed);
+  const std::string ask = found->statement->ask;
   auto judged = judge(context, *found->statement, action.answer);
   if (!judged) return failAs(judged);
   context.add(model::HoldAnswer{key, action.statement, action.answer, judged->si, judged->passes},
               context.placeOf(*step));
   if (auto again = context.refresh(); !again) return failAs(again);
   if (!judged->passes) {
-    context.tell("hold_not_passed", {{"hold", key}, {"statement", action.statement}});
+    context.tell("hold_not_passed", {{"hold", key}, {"statement", action.statement}, {"ask", ask}});
   } else if (context.job().holdAt(*step)->passed()) {
     context.tell("hold_passed", {{"hold", key}});
   }

@@ -99,9 +99,11 @@ TEST(EventSentence, StandsByTheirRatingNoMore) {
 TEST(EventSentence, HoldsRunsAndClosingByName) {
   EXPECT_EQ(said("hold_passed", {{"hold", "go_no_go"}}),
             "The hold “go or no-go for the road” is answered in full.");
-  EXPECT_THAT(said("hold_not_passed", {{"hold", "wheel_nuts"}, {"statement", "torque_read"}}),
-              testing::StartsWith("The hold “wheel nuts” stops the job: the answer to “torque "
-                                  "read” is not the one needed."));
+  EXPECT_THAT(
+      said("hold_not_passed",
+           {{"hold", "wheel_nuts"}, {"statement", "torque_read"}, {"ask", "What was read?"}}),
+      testing::StartsWith("The hold “wheel nuts” stops the job: the answer to “What was "
+                          "read?” is not the one needed."));
   EXPECT_EQ(said("run_appended",
                  {{"procedure", "fit-shims-and-pull"}, {"round", "2"}, {"why", "short_of_target"}}),
             "Added to the job: “fit shims and pull”, round 2, because the bearings need more "
