@@ -166,6 +166,7 @@ TEST_F(WorkPageTest, AHubAlreadyApartIsMarkedAtOnceAndStopsAtTheHold) {
   ASSERT_TRUE(state()->ledger.empty());
   ASSERT_TRUE(pressSeen(QStringLiteral("allBefore")));  // up to what carries the vehicle
   goTo("make-safe-and-lift/choose_support", std::nullopt);
+  ASSERT_TRUE(pressSeen(QStringLiteral("allBefore")));  // of the other side, too
   ASSERT_TRUE(pressSeen(QStringLiteral("support_stands")));
   goTo("make-safe-and-lift/support", std::nullopt);
   ASSERT_TRUE(pressSeen(QStringLiteral("allBefore"))) << openSteps();
