@@ -77,7 +77,8 @@ TEST(CommandJson, DescriptionNamesEveryCommandOnce) {
 
 /// The example is what a script would hold: the strict reader takes it, and writes it again.
 TEST(CommandJson, EveryCommandHasAnExampleThatReads) {
-  for (const auto& described : describeCommands()["commands"]) {
+  const model::Json all = describeCommands();  // outlives the loop over its part
+  for (const auto& described : all["commands"]) {
     const std::string name = described["do"].get<std::string>();
     const std::string example = described["example"].get<std::string>();
     const auto command = read(example);
