@@ -78,6 +78,7 @@ TEST(CommandJson, DescriptionNamesEveryCommandOnce) {
 /// The example is what a script would hold: the strict reader takes it, and writes it again.
 TEST(CommandJson, EveryCommandHasAnExampleThatReads) {
   const model::Json all = describeCommands();  // outlives the loop over its part
+  ASSERT_EQ(all["commands"].size(), std::variant_size_v<Action>);
   for (const auto& described : all["commands"]) {
     const std::string name = described["do"].get<std::string>();
     const std::string example = described["example"].get<std::string>();
@@ -86,7 +87,10 @@ TEST(CommandJson, EveryCommandHasAnExampleThatReads) {
     EXPECT_EQ(toJson(*command)["do"], name);
     const auto written = model::parseJson(example);
     ASSERT_TRUE(written);
-    EXPECT_EQ(toJson(*command), *written) << name;
+    // The order of fields says nothing.
+    EXPECT_EQ(nlohmann::json::parse(toJson(*command).dump()),
+              nlohmann::json::parse(written->dump()))
+        << name;
   }
 }
 
