@@ -24,10 +24,6 @@ namespace {
 
 constexpr std::size_t kMostReasons = 20;  // more is no help: the rest follows as these are done
 
-QPushButton* button(const char* name, const QString& text, QWidget* parent) {
-  return new WordButton(name, text, parent);
-}
-
 template <class T>
 void addFacts(const workshop::JobState& job, QStringList& lines) {
   for (const model::Entry* entry : job.valid) {
@@ -45,12 +41,12 @@ FinishPage::FinishPage(ShopSession& session, QWidget* parent)
       m_state(new TextLabel(TextRole::Strong, this)),
       m_reasons(new QVBoxLayout),
       m_more(new TextLabel(TextRole::Quiet, this)),
-      m_signOff(button("signOff", tr("Sign the job off"), this)),
+      m_signOff(new WordButton("signOff", tr("Sign the job off"), this)),
       m_record(buildRecord(this)),
       m_recorded(new TextLabel(TextRole::Body, this)),
-      m_declineWork(button("declineWork", tr("The owner declines work …"), this)),
-      m_declined(button("closeDeclined", tr("Close as declined …"), this)),
-      m_without(button("closeWithout", tr("Close without sign-off …"), this)),
+      m_declineWork(new WordButton("declineWork", tr("The owner declines work …"), this)),
+      m_declined(new WordButton("closeDeclined", tr("Close as declined …"), this)),
+      m_without(new WordButton("closeWithout", tr("Close without sign-off …"), this)),
       m_reason(new ReasonRow(QStringLiteral("finishReason"), this)) {
   m_state->setObjectName(QStringLiteral("finishState"));
   m_recorded->setObjectName(QStringLiteral("finishRecorded"));
@@ -68,7 +64,7 @@ QWidget* FinishPage::buildRecord(QWidget* parent) {
     return made;
   };
   const auto add = [&](const char* name, const QString& text, void (FinishPage::*act)()) {
-    auto* made = button(name, text, box);
+    auto* made = new WordButton(name, text, box);
     connect(made, &QPushButton::clicked, this, act);
     form->addRow(QString(), made);
   };
@@ -190,7 +186,7 @@ void FinishPage::showReasons(const workshop::JobState& job) {
     const QString text = !step      ? phrase
                          : onlyOpen ? stepTitle(job.steps[*step])
                                     : tr("%1: %2").arg(stepTitle(job.steps[*step]), phrase);
-    auto* way = button("reason", text, this);
+    auto* way = new WordButton("reason", text, this);
     way->setObjectName(QStringLiteral("reason_%1").arg(m_ways.size()));
     way->setAccessibleName(way->text());
     // What no step put there stands in the ledger beside the work.

@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "phrasing/names.h"
+#include "ui/common/clear_layout.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/marks.h"
 #include "ui/common/text_label.h"
@@ -158,11 +159,7 @@ Where LedgerPanel::whereOfItem(const workshop::LedgerView& item) const {
 }
 
 void LedgerPanel::chosen() {
-  while (QLayoutItem* item = m_moveButtons->takeAt(0)) {
-    item->widget()->hide();
-    item->widget()->deleteLater();
-    delete item;
-  }
+  clearLayout(*m_moveButtons);
   const workshop::LedgerView* item = m_model.itemAt(m_list->currentIndex().row());
   const bool open = m_job && !m_job->closed && !m_session.viewOnly();
   m_moves->setVisible(item != nullptr && open);

@@ -31,10 +31,6 @@ namespace {
 
 constexpr QLatin1String kInstrument("instrument");
 
-QPushButton* button(const char* name, const QString& text, QWidget* parent) {
-  return new WordButton(name, text, parent);
-}
-
 const workshop::SeriesView* seriesAt(const workshop::JobState& job, std::size_t step) {
   const workshop::SeriesView* series = job.newestSeries(step);
   return series != nullptr && series->usedCount() > 0 ? series : nullptr;
@@ -72,18 +68,18 @@ MeasureSection::MeasureSection(ShopSession& session, QWidget* parent)
     : StepSection(session, "measureSection", parent),
       m_limit(new TextLabel(TextRole::Value, this)),
       m_source(new TextLabel(TextRole::Body, this)),
-      m_spec(button("measureSpec", tr("Fill in the spec sheet"), this)),
+      m_spec(new WordButton("measureSpec", tr("Fill in the spec sheet"), this)),
       m_instrument(comboBox("measureInstrument", tr("Instrument"), this)),
-      m_addInstrument(button("addInstrument", tr("Another …"), this)),
+      m_addInstrument(new WordButton("addInstrument", tr("Another …"), this)),
       m_worth(new TextLabel(TextRole::Body, this)),
       m_readings(namedField("readings", tr("Readings"), this)),
-      m_record(button("recordReadings", tr("Record"), this)),
+      m_record(new WordButton("recordReadings", tr("Record"), this)),
       m_problem(new TextLabel(TextRole::Strong, this)),
       m_verdict(new VerdictView(this)),
       m_table(new ReadingsTable(this)),
       m_state(new TextLabel(TextRole::Quiet, this)),
-      m_moreButton(button("measureMore", tr("Something is different …"), this)),
-      m_earlierButton(button("earlierReadings", tr("Earlier on this vehicle"), this)),
+      m_moreButton(new WordButton("measureMore", tr("Something is different …"), this)),
+      m_earlierButton(new WordButton("earlierReadings", tr("Earlier on this vehicle"), this)),
       m_earlier(new TextLabel(TextRole::Body, this)) {
   m_more = buildMore();
   m_limit->setObjectName(QStringLiteral("measureLimit"));
@@ -105,7 +101,7 @@ QWidget* MeasureSection::buildMore() {
   auto* more = new QWidget(this);
   m_stateRows = new PullStateRows(more);
   m_planned = namedField("plannedReadings", tr("How many readings are planned"), more);
-  m_afresh = button("newSeries", tr("Start the series afresh"), more);
+  m_afresh = new WordButton("newSeries", tr("Start the series afresh"), more);
   m_afresh->setCheckable(true);
   m_why = namedField("newSeriesWhy", tr("Why the series starts afresh"), more);
   m_why->setPlaceholderText(tr("needed once there was a verdict"));

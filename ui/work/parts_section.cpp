@@ -3,6 +3,7 @@
 
 #include <QVBoxLayout>
 
+#include "ui/common/clear_layout.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
@@ -43,11 +44,7 @@ QWidget* PartsSection::firstField() {
 }
 
 void PartsSection::fill(Showing) {
-  while (QLayoutItem* item = m_buttons->takeAt(0)) {
-    item->widget()->hide();
-    item->widget()->deleteLater();
-    delete item;
-  }
+  clearLayout(*m_buttons);
   QStringList used;
   for (const procedures::Part* part : partsOf(context())) {
     const bool recorded = std::any_of(context().job->valid.begin(), context().job->valid.end(),

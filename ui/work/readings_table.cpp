@@ -20,10 +20,6 @@ namespace sw::ui {
 
 namespace {
 
-QPushButton* button(const char* name, const QString& text, QWidget* parent) {
-  return new WordButton(name, text, parent);
-}
-
 QString useText(const workshop::ReadingView& reading) {
   if (reading.fact.use == model::ReadingUse::Settling) {
     return ReadingsTable::tr("settling pull, not used");
@@ -54,10 +50,10 @@ ReadingsTable::ReadingsTable(QWidget* parent)
                             {"bad_pull", phrasing::nameOf(model::CorrectionReason::BadPull)},
                             {"other", phrasing::nameOf(model::CorrectionReason::Other)}},
                            m_editor);
-  m_correct = button("correctReading", tr("Record the correction"), m_editor);
-  m_leaveOut = button("leaveOutReading", tr("Bad pull: leave it out"), m_editor);
-  m_withdraw = button("withdrawReading", tr("Take it back"), m_editor);
-  m_move = button("moveSeries", tr("These belong to the other side"), this);
+  m_correct = new WordButton("correctReading", tr("Record the correction"), m_editor);
+  m_leaveOut = new WordButton("leaveOutReading", tr("Bad pull: leave it out"), m_editor);
+  m_withdraw = new WordButton("withdrawReading", tr("Take it back"), m_editor);
+  m_move = new WordButton("moveSeries", tr("These belong to the other side"), this);
   layOut();
   connect(m_list, &QListWidget::currentRowChanged, this, &ReadingsTable::chosen);
   connect(m_correct, &QPushButton::clicked, this, &ReadingsTable::correct);

@@ -5,6 +5,7 @@
 #include <QPixmap>
 #include <QVBoxLayout>
 
+#include "ui/common/clear_layout.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/text_label.h"
 
@@ -24,11 +25,7 @@ StepNotes::StepNotes(ShopSession& session, QWidget* parent)
 }
 
 void StepNotes::present(const StepContext& context) {
-  while (QLayoutItem* item = m_photos->takeAt(0)) {
-    item->widget()->hide();
-    item->widget()->deleteLater();
-    delete item;
-  }
+  clearLayout(*m_photos);
   QStringList notes;
   bool any = false;
   for (const model::Entry* entry : context.job->valid) {

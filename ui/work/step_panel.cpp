@@ -16,6 +16,7 @@
 #include "phrasing/names.h"
 #include "report/quantity_text.h"
 #include "ui/common/bring_into_view.h"
+#include "ui/common/clear_layout.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/tab_order.h"
 #include "ui/common/text_label.h"
@@ -34,10 +35,6 @@
 namespace sw::ui {
 
 namespace {
-
-QPushButton* button(const char* name, const QString& text, QWidget* parent) {
-  return new WordButton(name, text, parent);
-}
 
 /// What keeps a step waiting, and which step ends that.
 QString reasonText(const workshop::Refusal& refusal) {
@@ -81,7 +78,7 @@ void StepPanel::build() {
   m_place->setObjectName(QStringLiteral("stepPlace"));
   m_caution = new TextLabel(TextRole::Strong, inside);
   m_caution->setObjectName(QStringLiteral("stepCaution"));
-  m_how = button("stepHow", tr("How it is done"), inside);
+  m_how = new WordButton("stepHow", tr("How it is done"), inside);
   m_how->setCheckable(true);
   m_text = new TextLabel(TextRole::Body, inside);
   m_alone = new TextLabel(TextRole::Body, inside);
@@ -91,22 +88,22 @@ void StepPanel::build() {
   m_lockText = new TextLabel(TextRole::Strong, m_lock);
   m_lockText->setObjectName(QStringLiteral("lockText"));
   m_lockWays = new FlowLayout;
-  m_allBefore = button("allBefore", tr("All of this was done before recording"), m_lock);
-  m_against = button("againstOrder", tr("Do it out of order …"), m_lock);
+  m_allBefore = new WordButton("allBefore", tr("All of this was done before recording"), m_lock);
+  m_against = new WordButton("againstOrder", tr("Do it out of order …"), m_lock);
   m_sections = {new SupportSection(m_session, inside), new HoldSection(m_session, inside),
                 new PartsSection(m_session, inside),   new WaitSection(m_session, inside),
                 new PackSection(m_session, inside),    new MeasureSection(m_session, inside),
                 new TorqueSection(m_session, inside),  new ObserveSection(m_session, inside),
                 new RoadTestSection(m_session, inside)};
   m_notes = new StepNotes(m_session, inside);
-  m_goOn = button("goOn", {}, this);
+  m_goOn = new WordButton("goOn", {}, this);
   m_goOn->hide();
-  m_done = button("stepDone", tr("&Done"), inside);
-  m_before = button("stepBefore", tr("Done &before recording"), inside);
-  m_notApplicable = button("stepNotApplicable", tr("Does not appl&y …"), inside);
-  m_reopen = button("stepReopen", tr("&Open it again"), inside);
-  m_note = button("stepNote", tr("&Note …"), inside);
-  m_photo = button("stepPhoto", tr("&Photo …"), inside);
+  m_done = new WordButton("stepDone", tr("&Done"), inside);
+  m_before = new WordButton("stepBefore", tr("Done &before recording"), inside);
+  m_notApplicable = new WordButton("stepNotApplicable", tr("Does not appl&y …"), inside);
+  m_reopen = new WordButton("stepReopen", tr("&Open it again"), inside);
+  m_note = new WordButton("stepNote", tr("&Note …"), inside);
+  m_photo = new WordButton("stepPhoto", tr("&Photo …"), inside);
   m_reason = new ReasonRow(QStringLiteral("stepReason"), inside);
   layOut(inside);
   setWidget(inside);
@@ -247,11 +244,7 @@ void StepPanel::changeEvent(QEvent* event) {
 }
 
 void StepPanel::showLock(const workshop::StepLine& line) {
-  while (QLayoutItem* item = m_lockWays->takeAt(0)) {
-    item->widget()->hide();
-    item->widget()->deleteLater();
-    delete item;
-  }
+  clearLayout(*m_lockWays);
   const bool waits = line.status == workshop::StepStatus::Waits;
   m_lock->setVisible(waits);
   if (!waits) return;
@@ -262,7 +255,7 @@ void StepPanel::showLock(const workshop::StepLine& line) {
     onlyOrder = onlyOrder && refusal.key == "needs";
     const auto step = workshop::stepNamed(*m_context.job, refusal.step);
     if (!step || *step == m_context.step || m_lockWays->count() >= 4) continue;
-    auto* way = button(
+    auto* way = new WordButton(
         "goFirst",
         tr("Go there: %1").arg(QString::fromStdString(m_context.job->steps[*step].step->title)),
         m_lock);
