@@ -4,9 +4,9 @@
 #include <istream>
 #include <ostream>
 
+#include "cli/compute_stream.h"
 #include "commands/commands.h"
 #include "compute/calculation.h"
-#include "compute/stream.h"
 
 namespace sw::app {
 

@@ -463,6 +463,23 @@ struct RecheckDone {
   }
 };
 
+/// A calculation put into the job: what went in and what came out, as computed then.
+struct Calculated {
+  static constexpr std::string_view kKind = "calculated";
+  std::string calculation;  ///< its name, "shim-pack"
+  std::string input;        ///< JSON text
+  std::string answer;       ///< JSON text: result, notes, method
+  std::string remark;       ///< of whoever put it in
+
+  template <class Self, class V>
+  static void fields(Self& self, V&& visit) {
+    visit("calculation", self.calculation);
+    visit("input", self.input);
+    visit("answer", self.answer);
+    visit("remark", self.remark);
+  }
+};
+
 struct JobClosed {
   static constexpr std::string_view kKind = "job_closed";
   JobOutcome outcome = JobOutcome::SignedOff;

@@ -13,9 +13,10 @@ namespace sw::phrasing {
 
 namespace {
 
-std::array<std::span<const SentenceRow>, 5> allTables() {
-  return {measuringSentences(), procedureSentences(), storeSentences(), workshopSentences(),
-          sheetSentences()};
+std::array<std::span<const SentenceRow>, 10> allTables() {
+  return {measuringSentences(), computeSentences(), swivelSentences(),    brakeSentences(),
+          boltSentences(),      wheelSentences(),   procedureSentences(), storeSentences(),
+          workshopSentences(),  sheetSentences()};
 }
 
 const Source* sourceOf(std::string_view key) {

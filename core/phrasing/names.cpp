@@ -30,6 +30,12 @@ constexpr std::array kQuantities = {
     Named<QuantityKind>{
         QuantityKind::TemperatureDifference,
         QT_TRANSLATE_NOOP3("phrasing", "temperature difference", "what a field measures")},
+    Named<QuantityKind>{QuantityKind::Area,
+                        QT_TRANSLATE_NOOP3("phrasing", "area", "what a field measures")},
+    Named<QuantityKind>{QuantityKind::Stiffness,
+                        QT_TRANSLATE_NOOP3("phrasing", "stiffness", "what a field measures")},
+    Named<QuantityKind>{QuantityKind::Unbalance,
+                        QT_TRANSLATE_NOOP3("phrasing", "unbalance", "what a field measures")},
     Named<QuantityKind>{QuantityKind::Number,
                         QT_TRANSLATE_NOOP3("phrasing", "number", "what a field measures")},
 };
@@ -114,6 +120,8 @@ constexpr std::array kFacts = {
                                                              "kind of entry in the book")},
     Named<std::string_view>{"shop_named", QT_TRANSLATE_NOOP3("phrasing", "name of the shop",
                                                              "kind of entry in the book")},
+    Named<std::string_view>{
+        "calculated", QT_TRANSLATE_NOOP3("phrasing", "calculation", "kind of entry in the book")},
     Named<std::string_view>{"recheck_done", QT_TRANSLATE_NOOP3("phrasing", "recheck done",
                                                                "kind of entry in the book")},
     Named<std::string_view>{

@@ -22,6 +22,13 @@ struct SentenceRow {
 [[nodiscard]] std::span<const SentenceRow> measuringSentences();
 /// json, model, procedures.
 [[nodiscard]] std::span<const SentenceRow> procedureSentences();
+/// compute: what an input may not be.
+[[nodiscard]] std::span<const SentenceRow> computeSentences();
+/// mechanics, one table a subject; geometry is with the wheels.
+[[nodiscard]] std::span<const SentenceRow> swivelSentences();
+[[nodiscard]] std::span<const SentenceRow> brakeSentences();
+[[nodiscard]] std::span<const SentenceRow> boltSentences();
+[[nodiscard]] std::span<const SentenceRow> wheelSentences();
 [[nodiscard]] std::span<const SentenceRow> storeSentences();
 [[nodiscard]] std::span<const SentenceRow> workshopSentences();
 /// Pictures and printed sheets.

@@ -21,7 +21,7 @@ struct Example {
 };
 
 /// Invented figures of an everyday size, in the kind's default unit and in SI.
-constexpr std::array<Example, 12> kExamples{{
+constexpr std::array<Example, 15> kExamples{{
     {QuantityKind::Length, "0.5 mm", 0.0005},
     {QuantityKind::Force, "18.5 N", 18.5},
     {QuantityKind::Torque, "65 N m", 65.0},
@@ -33,6 +33,9 @@ constexpr std::array<Example, 12> kExamples{{
     {QuantityKind::Duration, "30 min", 1800.0},
     {QuantityKind::Volume, "1.5 l", 0.0015},
     {QuantityKind::TemperatureDifference, "20 K", 20.0},
+    {QuantityKind::Area, "85 mm2", 0.000085},
+    {QuantityKind::Stiffness, "120 N/mm", 120000.0},
+    {QuantityKind::Unbalance, "4000 g mm", 0.004},
     {QuantityKind::Number, "3", 3.0},
 }};
 

@@ -47,7 +47,7 @@ class Quantity {
  public:
   constexpr Quantity() = default;
   /// The SI value: metre, newton, newton metre, radian, kilogram, metre per second, hertz, pascal,
-  /// second, cubic metre, kelvin difference, newton per metre.
+  /// second, cubic metre, kelvin difference, square metre, newton per metre, kilogram metre.
   [[nodiscard]] static constexpr Quantity fromSi(double value) { return Quantity(value); }
   [[nodiscard]] constexpr double si() const { return m_si; }
 
@@ -77,6 +77,9 @@ using Pressure = Quantity<struct PressureDimension>;
 using Duration = Quantity<struct DurationDimension>;
 using Volume = Quantity<struct VolumeDimension>;
 using TemperatureDifference = Quantity<struct TemperatureDifferenceDimension>;
+using Area = Quantity<struct AreaDimension>;
+using Stiffness = Quantity<struct StiffnessDimension>;
+using Unbalance = Quantity<struct UnbalanceDimension>;
 
 // Named constructors and readers, e.g. millimetres(0.05), inMillimetres(x).
 [[nodiscard]] constexpr Length metres(double v) {

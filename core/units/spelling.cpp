@@ -162,6 +162,12 @@ constexpr std::array kSpellings{
     Spelling{Kind::Volume, "ccm", "cm3"},
     Spelling{Kind::TemperatureDifference, "\u00b0C", "K"},
     Spelling{Kind::TemperatureDifference, "degC", "K"},
+    Spelling{Kind::Area, "mm\u00b2", "mm2"},
+    Spelling{Kind::Area, "cm\u00b2", "cm2"},
+    Spelling{Kind::Area, "in\u00b2", "in2"},
+    Spelling{Kind::Area, "sq in", "in2"},
+    Spelling{Kind::Stiffness, "kg/mm", "kgf/mm"},
+    Spelling{Kind::Stiffness, "lb/in", "lbf/in"},
 };
 
 /// Symbols whose capitals matter: a different one would be a thousand or a million times as much,

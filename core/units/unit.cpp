@@ -13,7 +13,7 @@ namespace {
 
 using Kind = QuantityKind;
 
-constexpr std::array<std::pair<Kind, std::string_view>, 12> kWords{{
+constexpr std::array<std::pair<Kind, std::string_view>, 15> kWords{{
     {Kind::Length, "length"},
     {Kind::Force, "force"},
     {Kind::Torque, "torque"},
@@ -25,6 +25,9 @@ constexpr std::array<std::pair<Kind, std::string_view>, 12> kWords{{
     {Kind::Duration, "duration"},
     {Kind::Volume, "volume"},
     {Kind::TemperatureDifference, "temperature_difference"},
+    {Kind::Area, "area"},
+    {Kind::Stiffness, "stiffness"},
+    {Kind::Unbalance, "unbalance"},
     {Kind::Number, "number"},
 }};
 
@@ -80,6 +83,16 @@ constexpr std::array kUnits{
     Unit{Kind::Volume, "ml", factor::kCubicMetresPerLitre / 1000.0},
     Unit{Kind::Volume, "cm3", 0.000001},
     Unit{Kind::TemperatureDifference, "K", 1.0},
+    Unit{Kind::Area, "mm2", 0.000001},
+    Unit{Kind::Area, "in2", factor::kMetresPerInch* factor::kMetresPerInch},
+    Unit{Kind::Area, "cm2", 0.0001},
+    Unit{Kind::Stiffness, "N/mm", 1000.0},
+    Unit{Kind::Stiffness, "kN/mm", 1000000.0},
+    Unit{Kind::Stiffness, "kgf/mm", factor::kNewtonsPerKilogramForce * 1000.0},
+    Unit{Kind::Stiffness, "lbf/in", factor::kNewtonsPerPoundForce / factor::kMetresPerInch},
+    Unit{Kind::Unbalance, "g mm", 0.000001},
+    Unit{Kind::Unbalance, "g cm", 0.00001},
+    Unit{Kind::Unbalance, "oz in", factor::kKilogramsPerOunce* factor::kMetresPerInch},
     Unit{Kind::Number, "", 1.0},
 };
 

@@ -20,6 +20,9 @@ enum class QuantityKind {
   Duration,
   Volume,
   TemperatureDifference,
+  Area,
+  Stiffness,
+  Unbalance,
   Number,
 };
 
@@ -36,7 +39,7 @@ struct Unit {
 };
 
 /// All units, in order of preference within a kind (first = the kind's default display unit:
-/// mm, N, N m, deg, kg, km/h, Hz, bar, min, l, K, "").
+/// mm, N, N m, deg, kg, km/h, Hz, bar, min, l, K, mm2, N/mm, g mm, "").
 [[nodiscard]] std::span<const Unit> allUnits();
 /// The unit with exactly this symbol within a kind.
 [[nodiscard]] std::optional<Unit> findUnit(QuantityKind kind, std::string_view symbol);

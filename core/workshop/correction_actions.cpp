@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
-#include "mechanics/shim_packs.h"
+#include "mechanics/swivel/shim_packs.h"
 #include "model/entry_json.h"
 #include "workshop/judging.h"
 #include "workshop/pack_total.h"

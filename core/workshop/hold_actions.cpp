@@ -2,7 +2,7 @@
 // Hold points: each statement is answered with the state or value that was seen, one at a time.
 #include <algorithm>
 
-#include "mechanics/stand_load.h"
+#include "mechanics/support/stand_load.h"
 #include "units/format.h"
 #include "workshop/rules.h"
 #include "workshop/spec_needs.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "mechanics/shim_packs.h"
+#include "mechanics/swivel/shim_packs.h"
 #include "units/typed_quantity.h"
 
 namespace sw::workshop {

@@ -5,7 +5,7 @@
 #include <map>
 
 #include "measure/evaluation.h"
-#include "mechanics/shim_packs.h"
+#include "mechanics/swivel/shim_packs.h"
 #include "units/format.h"
 #include "workshop/rules.h"
 #include "workshop/spec_needs.h"

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "mechanics/shim_packs.h"
+#include "mechanics/swivel/shim_packs.h"
 #include "procedures/fact_words.h"
 
 namespace sw::workshop {

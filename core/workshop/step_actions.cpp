@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "measure/instrument.h"
-#include "mechanics/shim_packs.h"
+#include "mechanics/swivel/shim_packs.h"
 #include "units/format.h"
 #include "workshop/pack_total.h"
 #include "workshop/rules.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "compute/stream.h"
+#include "cli/compute_stream.h"
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>

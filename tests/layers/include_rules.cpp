@@ -13,7 +13,7 @@ namespace {
 
 constexpr auto kFolders = std::to_array<std::string_view>(
     {"base", "units", "measure", "mechanics", "signal", "model", "procedures", "diagnosis",
-     "phrasing", "store", "workshop", "report", "report_print"});
+     "phrasing", "compute", "store", "workshop", "report", "report_print"});
 
 // The arrows as DEVELOPERS.md draws them.
 const std::map<std::string, std::vector<std::string>, std::less<>>& arrows() {
@@ -27,8 +27,9 @@ const std::map<std::string, std::vector<std::string>, std::less<>>& arrows() {
       {"procedures", {"model", "mechanics"}},
       {"diagnosis", {"model", "measure", "signal"}},
       {"phrasing", {"model", "diagnosis", "mechanics"}},
+      {"compute", {"phrasing", "mechanics", "signal", "diagnosis"}},
       {"store", {"model"}},
-      {"workshop", {"store", "procedures", "diagnosis", "mechanics", "signal"}},
+      {"workshop", {"store", "procedures", "compute", "diagnosis", "mechanics", "signal"}},
       {"report", {"workshop", "phrasing"}},
       {"report_print", {"report"}},
   };

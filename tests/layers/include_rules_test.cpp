@@ -49,7 +49,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Sample{"core/units/a.h", R"("measure/budget.h")", "units -> measure"},
                     Sample{"core/base/a.h", R"("units/quantity.h")", "base -> units"},
                     Sample{"core/store/a.cpp", R"("procedures/run.h")", "store -> procedures"},
-                    Sample{"core/workshop/a.cpp", R"("phrasing/text.h")", "workshop -> phrasing"},
+                    Sample{"core/store/a.cpp", R"("phrasing/text.h")", "store -> phrasing"},
                     Sample{"core/report/a.cpp", R"("report_print/pdf.h")",
                            "report -> report_print"},
                     Sample{"core/model/a.h", R"("mechanics/shims.h")", "model -> mechanics"},

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "mechanics/tightening_order.h"
+#include "mechanics/bolts/tightening_order.h"
 
 namespace sw::ui {
 

@@ -7,6 +7,7 @@ std::vector<Migration> allMigrations() {
   std::vector<Migration> steps;
   steps.push_back(firstBook());
   steps.push_back(rechecksDone());
+  steps.push_back(calculationsKept());
   return steps;
 }
 

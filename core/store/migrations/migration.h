@@ -21,6 +21,9 @@ struct Migration {
 /// Version 2: rechecks done, the shop's name.
 [[nodiscard]] Migration rechecksDone();
 
+/// Version 3: calculations put into a job, and the kinds of quantity they bring.
+[[nodiscard]] Migration calculationsKept();
+
 /// All steps of this program, in order; the last one's `to` is the program's schema version.
 [[nodiscard]] std::vector<Migration> allMigrations();
 

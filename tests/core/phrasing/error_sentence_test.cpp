@@ -6,7 +6,7 @@
 #include <set>
 
 #include "base/clock.h"
-#include "mechanics/shim_packs.h"
+#include "mechanics/swivel/shim_packs.h"
 #include "model/json.h"
 #include "text.h"
 #include "units/parse.h"

@@ -88,8 +88,8 @@ TEST_F(MigrationTest, AStepThatFailsLeavesTheOldBook) {
 
 TEST_F(MigrationTest, AStepThatBreaksForeignKeysIsTakenBack) {
   makeOldBook();
-  options.migrations[2].statements = {"DROP TRIGGER \"fact_reading_no_update\"",
-                                      "UPDATE \"fact_reading\" SET \"series\" = 99"};
+  options.migrations.at(options.migrations.size() - 2).statements = {
+      "DROP TRIGGER \"fact_reading_no_update\"", "UPDATE \"fact_reading\" SET \"series\" = 99"};
   const std::string before = bytesOf(path);
   const auto book = Book::open(path, OpenMode::ReadWrite, clock, options);
   ASSERT_FALSE(book);

@@ -107,10 +107,11 @@ TEST(UnitTable, NamesEachUnitOnceWithinItsKind) {
 // The default units are a decision of this program, not a measured fact.
 TEST(UnitTable, StartsEachKindWithItsDefault) {
   const std::map<Kind, std::string_view> defaults{
-      {Kind::Length, "mm"},    {Kind::Force, "N"},      {Kind::Torque, "N m"},
-      {Kind::Angle, "deg"},    {Kind::Mass, "kg"},      {Kind::Speed, "km/h"},
-      {Kind::Frequency, "Hz"}, {Kind::Pressure, "bar"}, {Kind::Duration, "min"},
-      {Kind::Volume, "l"},     {Kind::Number, ""},      {Kind::TemperatureDifference, "K"}};
+      {Kind::Length, "mm"},    {Kind::Force, "N"},        {Kind::Torque, "N m"},
+      {Kind::Angle, "deg"},    {Kind::Mass, "kg"},        {Kind::Speed, "km/h"},
+      {Kind::Frequency, "Hz"}, {Kind::Pressure, "bar"},   {Kind::Duration, "min"},
+      {Kind::Volume, "l"},     {Kind::Number, ""},        {Kind::TemperatureDifference, "K"},
+      {Kind::Area, "mm2"},     {Kind::Stiffness, "N/mm"}, {Kind::Unbalance, "g mm"}};
   for (const auto& [kind, symbol] : defaults) EXPECT_EQ(defaultUnit(kind).symbol, symbol);
 }
 
@@ -122,7 +123,9 @@ TEST(QuantityKinds, KeepTheirStoredWords) {
       {Kind::Mass, "mass"},           {Kind::Speed, "speed"},
       {Kind::Frequency, "frequency"}, {Kind::Pressure, "pressure"},
       {Kind::Duration, "duration"},   {Kind::Volume, "volume"},
-      {Kind::Number, "number"},       {Kind::TemperatureDifference, "temperature_difference"}};
+      {Kind::Number, "number"},       {Kind::TemperatureDifference, "temperature_difference"},
+      {Kind::Area, "area"},           {Kind::Stiffness, "stiffness"},
+      {Kind::Unbalance, "unbalance"}};
   for (const auto& [kind, text] : words) {
     EXPECT_EQ(word(kind), text);
     EXPECT_EQ(quantityKindFromWord(text), kind);

@@ -79,6 +79,13 @@ constexpr std::array kPairs{
     Pair{Kind::Duration, "min", "s", "minute", "second"},
     Pair{Kind::Volume, "l", "ml", "litre", "ml"},
     Pair{Kind::Volume, "cm3", "l", "cm^3", "litre"},
+    Pair{Kind::Area, "in2", "mm2", "in^2", "mm^2"},
+    Pair{Kind::Area, "cm2", "mm2", "cm^2", "mm^2"},
+    Pair{Kind::Stiffness, "kN/mm", "N/mm", "kN/mm", "N/mm"},
+    Pair{Kind::Stiffness, "kgf/mm", "N/mm", "kgf/mm", "N/mm"},
+    Pair{Kind::Stiffness, "lbf/in", "N/mm", "lbf/in", "N/mm"},
+    Pair{Kind::Unbalance, "g cm", "g mm", "g cm", "g mm"},
+    Pair{Kind::Unbalance, "oz in", "g mm", "oz in", "g mm"},
 };
 
 /// What GNU units answers, or nothing if it cannot be run or does not know the units.

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <array>
+
+#include "compute/bolts/bolts.h"
+#include "compute/calculations.h"
+
+namespace sw::compute {
+
+namespace {
+
+constexpr std::array kTable{
+    Calculation{"tighten-pattern", "The crosswise order of fasteners on one circle", Subject::Bolts,
+                describeTightenPattern, runTightenPattern},
+};
+
+}  // namespace
+
+std::span<const Calculation> boltCalculations() {
+  return kTable;
+}
+
+}  // namespace sw::compute

@@ -1,0 +1,11 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "compute/calculation.h"
+
+namespace sw::compute {
+
+[[nodiscard]] Description describeStartingForce();
+[[nodiscard]] Result<Outcome> runStartingForce(const Json& json);
+
+}  // namespace sw::compute

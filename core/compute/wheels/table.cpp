@@ -1,0 +1,10 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "compute/calculations.h"
+
+namespace sw::compute {
+
+std::span<const Calculation> wheelCalculations() {
+  return {};
+}
+
+}  // namespace sw::compute

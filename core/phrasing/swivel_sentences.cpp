@@ -1,0 +1,10 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "phrasing/sentence_tables.h"
+
+namespace sw::phrasing {
+
+std::span<const SentenceRow> swivelSentences() {
+  return {};
+}
+
+}  // namespace sw::phrasing
