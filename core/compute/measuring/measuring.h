@@ -8,6 +8,9 @@ namespace sw::compute {
 [[nodiscard]] Description describeSeries();
 [[nodiscard]] Result<Outcome> runSeries(const Json& json);
 
+[[nodiscard]] Description describeStraightLine();
+[[nodiscard]] Result<Outcome> runStraightLine(const Json& json);
+
 [[nodiscard]] Description describeConvert();
 [[nodiscard]] Result<Outcome> runConvert(const Json& json);
 

@@ -5,6 +5,12 @@
 
 namespace sw::compute {
 
+[[nodiscard]] Description describeShimPack();
+[[nodiscard]] Result<Outcome> runShimPack(const Json& json);
+
+[[nodiscard]] Description describeFirstPack();
+[[nodiscard]] Result<Outcome> runFirstPack(const Json& json);
+
 [[nodiscard]] Description describeStartingForce();
 [[nodiscard]] Result<Outcome> runStartingForce(const Json& json);
 

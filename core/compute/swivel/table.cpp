@@ -9,6 +9,10 @@ namespace sw::compute {
 namespace {
 
 constexpr std::array kTable{
+    Calculation{"shim-pack", "Which shim pack next?", Subject::Swivel, describeShimPack,
+                runShimPack},
+    Calculation{"first-pack", "The first shim pack, from a measurement", Subject::Swivel,
+                describeFirstPack, runFirstPack},
     Calculation{"starting-force", "Swivel torque from the starting pull", Subject::Swivel,
                 describeStartingForce, runStartingForce},
 };
