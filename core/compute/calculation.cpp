@@ -40,7 +40,7 @@ Result<Calculation> findCalculation(std::string_view name) {
               {{"text", std::string(name)}, {"choices", choices}});
 }
 
-Result<Json> evaluate(const Calculation& calculation, const Json& input) {
+Result<Answer> answerTo(const Calculation& calculation, const Json& input) {
   auto outcome = calculation.run(input);
   if (!outcome) return failAs(outcome);
   Json notes = Json::array();
@@ -53,7 +53,13 @@ Result<Json> evaluate(const Calculation& calculation, const Json& input) {
   answer["method"] = {{"name", description.method},
                       {"source", description.source},
                       {"options", std::move(outcome->options)}};
-  return answer;
+  return Answer{std::move(answer), std::move(outcome->draw)};
+}
+
+Result<Json> evaluate(const Calculation& calculation, const Json& input) {
+  auto answer = answerTo(calculation, input);
+  if (!answer) return failAs(answer);
+  return std::move(answer->json);
 }
 
 }  // namespace sw::compute

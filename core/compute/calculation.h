@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <nlohmann/json.hpp>
 #include <span>
 #include <string>
@@ -9,6 +10,7 @@
 
 #include "base/result.h"
 #include "compute/description.h"
+#include "figure/figure.h"
 #include "model/json.h"
 
 // What the bench and `swivelwright compute` offer: one JSON object in, one out. The same bytes in
@@ -26,10 +28,14 @@ struct Note {
   friend bool operator==(const Note&, const Note&) = default;
 };
 
+/// The picture of an answer for the room there is, in units of its text.
+using Draw = std::function<figure::Figure(figure::Size)>;
+
 struct Outcome {
   Json result = Json::object();
   std::vector<Note> notes;
   Json options = Json::object();  ///< the options as used, defaults filled in
+  Draw draw;                      ///< empty where a picture would say nothing
 };
 
 /// What a calculation belongs to, as the trade would look for it.
@@ -48,6 +54,14 @@ struct Calculation {
 [[nodiscard]] std::span<const Calculation> calculations();
 /// Errors: NotFound "compute.unknown_name" (details: text, choices).
 [[nodiscard]] Result<Calculation> findCalculation(std::string_view name);
+
+/// What a calculation gave: the JSON that goes out, and its picture.
+struct Answer {
+  Json json;
+  Draw draw;
+};
+/// Errors: as the calculation.
+[[nodiscard]] Result<Answer> answerTo(const Calculation& calculation, const Json& input);
 
 /// {"result":{...},"notes":[...],"method":{"name","source","options"}}. Errors: as the calculation.
 [[nodiscard]] Result<Json> evaluate(const Calculation& calculation, const Json& input);

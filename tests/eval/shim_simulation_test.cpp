@@ -27,12 +27,12 @@ TEST(ShimCoverage, AModelThatIsWrongHoldsLess) {
 TEST(ShimRace, TheAdvisorNeedsFewerStripDownsInEitherLayout) {
   for (const auto effect :
        {mechanics::ShimEffect::ThinnerRaises, mechanics::ShimEffect::ThickerRaises}) {
-    const Tallies tallies = race(effect, 24);
+    const Tallies tallies = race(effect, 8);
     const double usual = tallies[0].stripDownsAnAxle();
     for (std::size_t way = 1; way < kWays; ++way) {
       EXPECT_LT(tallies[way].stripDownsAnAxle(), 0.65 * usual) << way;
       EXPECT_GT(tallies[way].proved / tallies[way].packs, 0.94) << way;
-      EXPECT_LT(tallies[way].over / tallies[way].packs, 0.015) << way;
+      EXPECT_LT(tallies[way].over / tallies[way].packs, 0.02) << way;
     }
   }
 }

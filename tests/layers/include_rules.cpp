@@ -13,7 +13,7 @@ namespace {
 
 constexpr auto kFolders = std::to_array<std::string_view>(
     {"base", "units", "measure", "mechanics", "signal", "model", "procedures", "diagnosis",
-     "phrasing", "compute", "store", "workshop", "report", "report_print"});
+     "phrasing", "figure", "compute", "store", "workshop", "report", "report_print"});
 
 // The arrows as DEVELOPERS.md draws them.
 const std::map<std::string, std::vector<std::string>, std::less<>>& arrows() {
@@ -27,11 +27,12 @@ const std::map<std::string, std::vector<std::string>, std::less<>>& arrows() {
       {"procedures", {"model", "mechanics"}},
       {"diagnosis", {"model", "measure", "signal"}},
       {"phrasing", {"model", "diagnosis", "mechanics"}},
-      {"compute", {"phrasing", "mechanics", "signal", "diagnosis"}},
+      {"figure", {"base"}},
+      {"compute", {"phrasing", "figure", "mechanics", "signal", "diagnosis"}},
       {"store", {"model"}},
       {"workshop", {"store", "procedures", "compute", "diagnosis", "mechanics", "signal"}},
       {"report", {"workshop", "phrasing"}},
-      {"report_print", {"report"}},
+      {"report_print", {"report", "figure"}},
   };
   return kArrows;
 }
@@ -68,7 +69,7 @@ std::optional<Include> includeIn(const std::string& line) {
 
 bool isQtFree(std::string_view folder) {
   constexpr auto kQtFree =
-      std::to_array<std::string_view>({"base", "units", "measure", "mechanics", "signal"});
+      std::to_array<std::string_view>({"base", "units", "measure", "mechanics", "signal", "figure"});
   return std::ranges::find(kQtFree, folder) != kQtFree.end();
 }
 

@@ -5,6 +5,7 @@
 
 #include "compute/output.h"
 #include "compute/swivel/shim_fields.h"
+#include "compute/swivel/shim_pack_picture.h"
 #include "compute/swivel/shim_pack_texts.h"
 #include "compute/swivel/swivel.h"
 #include "measure/type_b.h"
@@ -269,6 +270,9 @@ Result<Outcome> runShimPack(const Json& json) {
   result["table"] = tableJson(*advice);
   for (Note& note : shimPackNotes(*question, *advice)) outcome.notes.push_back(std::move(note));
   outcome.options = {{"planned", question->terms.pulls}};
+  outcome.draw = [question = *question, advice = *advice](figure::Size size) {
+    return shimPackPicture(question, advice, size);
+  };
   return outcome;
 }
 
