@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mechanics/bearings/wheel_bearing.h"
+
+#include <array>
+#include <string>
+#include <utility>
+
+#include "base/words.h"
+#include "mechanics/bearings/play_series.h"
+#include "mechanics/brakes/gauge_uncertainty.h"
+#include "mechanics/number_checks.h"
+#include "mechanics/swivel/starting_force.h"
+
+namespace sw {
+
+template <>
+struct Words<mechanics::WheelBearingKind> {
+  using E = mechanics::WheelBearingKind;
+  static constexpr std::array<std::pair<E, std::string_view>, 3> table{
+      {{E::EndFloat, "end_float"},
+       {E::PreloadPull, "preload_pull"},
+       {E::UnitWithoutSetting, "unit_without_setting"}}};
+};
+
+}  // namespace sw
+
+namespace sw::mechanics {
+
+namespace {
+
+Result<PlayJudged> judgedPlay(const PlaySetting& setting) {
+  const auto series = playSeries(
+      {setting.readings, setting.instrument, setting.limits, setting.confidence}, "readings");
+  if (!series) return failAs(series);
+  PlayJudged result;
+  result.series = *series;
+  result.play =
+      judged<Length>({series->correctedMean, series->standardUncertainty, series->degreesOfFreedom},
+                     setting.limits, setting.confidence);
+  // The series knows what a bare decision does not: too few readings, a coarse instrument.
+  result.play.verdict = series->verdict;
+  result.play.side = series->side;
+  return result;
+}
+
+Result<SeriesOutcome> pullSeries(const PullSetting& setting) {
+  if (setting.readings.empty()) {
+    return fail(ErrorCode::Missing, "measure.no_readings", "readings");
+  }
+  NumberChecks checks;
+  SeriesInput series;
+  for (std::size_t at = 0; at < setting.readings.size(); ++at) {
+    checks.notNegative("readings/" + std::to_string(at), setting.readings[at]);
+    series.readings.push_back(setting.readings[at].si());
+  }
+  checks.positive("radius", setting.radius)
+      .notNegative("radius_uncertainty", setting.radiusUncertainty)
+      .notNegative("off_square_within", setting.offSquareWithin)
+      .notNegative("limit/min", setting.limits.min)
+      .notNegative("limit/max", setting.limits.max)
+      .confidence(setting.confidence);
+  if (auto done = checks.done(); !done) return failAs(done);
+  if (auto gauge = checkGauge({setting.instrument, {}}); !gauge) return failAs(gauge);
+  series.kind = QuantityKind::Force;
+  series.instrument = setting.instrument;
+  series.pullAngleWithin = setting.offSquareWithin.si();
+  series.confidence = setting.confidence;
+  series.planned = plannedFor(setting.readings.size());
+  auto outcome = evaluateSeries(series);
+  if (!outcome && outcome.error().key == "measure.angle_too_large") {
+    return tl::make_unexpected(outcome.error().about("off_square_within"));
+  }
+  return outcome;
+}
+
+}  // namespace
+
+std::string_view word(WheelBearingKind kind) {
+  return wordOf(kind);
+}
+std::optional<WheelBearingKind> wheelBearingKindFromWord(std::string_view text) {
+  return fromWord<WheelBearingKind>(text);
+}
+
+Result<PlayJudged> endFloat(const PlaySetting& setting) {
+  auto result = judgedPlay(setting);
+  if (!result || setting.limits.min || setting.limits.max) return result;
+  PlaySetting plausible = setting;
+  plausible.limits = {.min = kPlausibleFloatLeast, .max = kPlausibleFloatMost};
+  const auto against = judgedPlay(plausible);
+  if (!against) return failAs(against);
+  result->plausibility = against->play.verdict;
+  return result;
+}
+
+Result<PlayJudged> unitPlay(const PlaySetting& setting) {
+  if (setting.limits.min) {
+    return fail(ErrorCode::OutOfRange, "wheel_bearing.not_for_kind", "limit/min",
+                {{"kind", std::string(word(WheelBearingKind::UnitWithoutSetting))}});
+  }
+  return judgedPlay(setting);
+}
+
+Result<PullJudged> preloadPull(const PullSetting& setting) {
+  const auto series = pullSeries(setting);
+  if (!series) return failAs(series);
+  if (setting.limits.min && setting.limits.max && *setting.limits.min > *setting.limits.max) {
+    return fail(ErrorCode::OutOfRange, "measure.empty_limit", "limit");
+  }
+  StartingPull pull;
+  pull.force = Force::fromSi(series->correctedMean);
+  pull.forceUncertainty = Force::fromSi(series->standardUncertainty);
+  pull.degreesOfFreedom = series->degreesOfFreedom;
+  pull.arm = setting.radius;
+  pull.armUncertainty = setting.radiusUncertainty;
+  const auto torque = swivelTorque(pull, setting.confidence);
+  if (!torque) return failAs(torque);
+  PullJudged result;
+  result.series = *series;
+  result.torque = judged<Torque>(
+      {torque->torque.si(), torque->standardUncertainty.si(), torque->degreesOfFreedom},
+      setting.limits, setting.confidence);
+  const bool few = series->used < kUsualReadings;
+  if (few && result.torque.verdict != Verdict::NoLimit) {
+    result.torque.verdict = Verdict::Provisional;
+  }
+  return result;
+}
+
+}  // namespace sw::mechanics
