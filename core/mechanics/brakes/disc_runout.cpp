@@ -40,7 +40,7 @@ Result<void> check(const DiscRunoutInput& input) {
     return fail(ErrorCode::OutOfRange, "disc_runout.off_square", "plunger_off_square");
   }
   if (auto gauge = checkGauge({input.instrument, {}}); !gauge) return gauge;
-  return NumberChecks().positive("limit", input.limit).confidence(input.confidence).done();
+  return NumberChecks().positive("runout_limit", input.limit).confidence(input.confidence).done();
 }
 
 std::vector<Length> averagedOver(const DiscRunoutInput& input) {

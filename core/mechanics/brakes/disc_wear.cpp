@@ -107,7 +107,7 @@ void putDistance(const WearLine& line, double beyondMiddle, Length discard, Disc
   const bool bounded = a > 0 || c > 0;
   if (bounded) result.distanceLeast = fromLast(c / (b + root));
   if (a > 0) result.distanceMost = fromLast((b + root) / a);
-  result.recheck = result.distanceLeast / 2;
+  result.recheck = std::min(result.distanceLeast / 2, result.spanned);
 }
 
 }  // namespace

@@ -16,10 +16,10 @@
 //   quotient (Fieller): all q with (m - w q)^2 <= k^2 (u(tm)^2 + q^2 u(w)^2), m = tm - discard,
 //   q counted from xm; lower end C / (B + sqrt(B^2 - A C)), A = w^2 - k^2 u(w)^2, B = w m,
 //   C = m^2 - k^2 u(tm)^2. It has no upper end where wear is not proved (A <= 0).
-//   Recheck: half of the lower end, because wear speeds up: a thinner disc runs hotter, pads and
-//   use change.
+//   Recheck: half of the lower end, because wear speeds up (a thinner disc runs hotter, pads and
+//   use change), but no further than the road the visits span.
 // Source: weighted least squares (textbook), Birge ratio for the scatter (from memory), Fieller's
-//   theorem (from memory). Half of the lower end: common practice, no source.
+//   theorem (from memory). Half of the lower end and the road spanned: common practice, no source.
 // Valid range: two visits or more at different odometer readings, u > 0.
 // Assumptions: the same disc, not machined between, the same place and kind of gauge; errors of the
 //   visits independent (one micrometer throughout makes the interval too wide, not too narrow).
@@ -50,7 +50,7 @@ struct DiscWear {
   Length spanned;                      ///< between first and last visit
   Length distance, distanceLeast;      ///< to discard, from the last visit; 0 or more
   std::optional<Length> distanceMost;  ///< empty: wear is not proved
-  Length recheck;                      ///< half of distanceLeast
+  Length recheck;                      ///< half of distanceLeast, at most `spanned`
   bool atDiscard = false;              ///< the line has reached it
   bool scatterRaised = false;          ///< chi^2 > n - 2
   double coverageFactor = 2;

@@ -123,7 +123,7 @@ TEST(DiscRunout, RefusesWhatCannotBe) {
             "disc_runout.off_square plunger_off_square");
   EXPECT_EQ(keyOf([](auto& i) { i.readings[1] = metres(INFINITY); }),
             "measure.not_finite readings/1");
-  EXPECT_EQ(keyOf([](auto& i) { i.limit = Length{}; }), "measure.not_positive limit");
+  EXPECT_EQ(keyOf([](auto& i) { i.limit = Length{}; }), "measure.not_positive runout_limit");
 }
 
 PlacedReading at(double place, double reading) {

@@ -34,7 +34,7 @@ TEST(DiscWear, TwoVisits) {
   EXPECT_NEAR(inKilometres(got.distanceLeast), 66185.989, 0.01);
   ASSERT_TRUE(got.distanceMost);
   EXPECT_NEAR(inKilometres(*got.distanceMost), 74177.592, 0.01);
-  EXPECT_NEAR(got.recheck.si(), got.distanceLeast.si() / 2, 1e-6);
+  EXPECT_NEAR(inKilometres(got.recheck), 30000, 1e-3) << "no further than was watched";
   EXPECT_FALSE(got.scatterRaised);
 }
 
@@ -63,6 +63,7 @@ TEST(DiscWear, VisitsThatScatterMoreThanTheyShouldWidenTheInterval) {
   EXPECT_NEAR(inKilometres(got.distance), 58830.480, 0.1);
   EXPECT_NEAR(inKilometres(got.distanceLeast), 27267.347, 0.1);
   EXPECT_NEAR(inKilometres(*got.distanceMost), 187993.586, 1);
+  EXPECT_NEAR(got.recheck.si(), got.distanceLeast.si() / 2, 1e-6) << "half of the lower end";
 }
 
 TEST(DiscWear, WearThatIsNotProvedHasNoUpperEnd) {
