@@ -13,8 +13,8 @@ namespace {
 std::vector<Calculation> allAreas() {
   std::vector<Calculation> all;
   for (const auto area :
-       {measuringCalculations(), swivelCalculations(), brakeCalculations(), boltCalculations(),
-        wheelCalculations(), geometryCalculations(), supportCalculations()}) {
+       {measuringCalculations(), swivelCalculations(), brakeCalculations(), bearingCalculations(),
+        boltCalculations(), wheelCalculations(), geometryCalculations(), supportCalculations()}) {
     all.insert(all.end(), area.begin(), area.end());
   }
   return all;

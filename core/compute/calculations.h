@@ -13,6 +13,7 @@ namespace sw::compute {
 [[nodiscard]] std::span<const Calculation> measuringCalculations();
 [[nodiscard]] std::span<const Calculation> swivelCalculations();
 [[nodiscard]] std::span<const Calculation> brakeCalculations();
+[[nodiscard]] std::span<const Calculation> bearingCalculations();
 [[nodiscard]] std::span<const Calculation> boltCalculations();
 [[nodiscard]] std::span<const Calculation> wheelCalculations();
 [[nodiscard]] std::span<const Calculation> geometryCalculations();

@@ -99,6 +99,21 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                         "[{field}: ]this does not belong to a wheel bearing of the kind named[ "
                         "({kind})]. The wrong rule ruins a bearing: check which kind it is.",
                         "setting of a wheel bearing")},
+    {"brakes.one_of_two",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]the same thing is given in two ways, or in neither[: {first} "
+                        "and {second}]. Give one of them.",
+                        "input of a calculation")},
+    {"disc_index.two_runs",
+     QT_TRANSLATE_NOOP3(
+         "phrasing",
+         "[{field}: ]two runs are needed[, {count} are given]. Read the disc in two positions.",
+         "indexing a disc on its hub")},
+    {"disc_decision.two_discs",
+     QT_TRANSLATE_NOOP3(
+         "phrasing",
+         "[{field}: ]the decision is for the pair. Give two discs, one left and one right.",
+         "discs of an axle")},
 });
 
 }  // namespace

@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mechanics/bearings/play_limits.h"
+
+#include <nlohmann/json.hpp>
+
+#include "compute/bearings/bearings.h"
+#include "compute/brakes/gauge_input.h"
+
+namespace sw::compute {
+
+namespace {
+
+using mechanics::SteeringGear;
+
+struct PlayInput {
+  std::optional<Length> wheel, rim, steeringWheel;
+  std::optional<Mass> grossMass;
+  std::optional<SteeringGear> gear;
+};
+
+Result<PlayInput> read(const Json& json, std::vector<Note>& notes) {
+  InputReader reader(json, "", notes);
+  PlayInput input;
+  input.wheel = reader.optional<Length>("wheel_diameter", Sign::Positive);
+  input.rim = reader.optional<Length>("rim_diameter", Sign::Positive);
+  input.grossMass = reader.optional<Mass>("gross_mass", Sign::Positive);
+  input.steeringWheel = reader.optional<Length>("steering_wheel_diameter", Sign::Positive);
+  const auto gear = reader.fields().oneOf("steering_gear", {"box", "rack"});
+  if (gear) input.gear = mechanics::steeringGearFromWord(*gear);
+  if (input.rim) reader.requireKey("gross_mass");
+  if (input.grossMass) reader.requireKey("rim_diameter");
+  if (input.gear) reader.requireKey("steering_wheel_diameter");
+  reader.takeSeed();
+  if (auto done = reader.finish(); !done) return failAs(done);
+  return input;
+}
+
+/// Collects the rows; the first failure is kept.
+class Rows {
+ public:
+  void add(const char* check, const Result<Length>& limit, const char* where, const char* source) {
+    if (!limit) {
+      if (!m_error) m_error = limit.error();
+      return;
+    }
+    m_rows.push_back(
+        {{"check", check}, {"limit", quantityText(*limit)}, {"where", where}, {"source", source}});
+  }
+  [[nodiscard]] Result<Json> done() {
+    if (m_error) return asInputError(*m_error);
+    return std::move(m_rows);
+  }
+
+ private:
+  Json m_rows = Json::array();
+  std::optional<Error> m_error;
+};
+
+Result<Json> limitsJson(const PlayInput& input) {
+  Rows rows;
+  rows.add("wheel_bearing", mechanics::kBearingRockLimit, "tyre sidewall, rocked top and bottom",
+           "COMAR 11.22.03.04");
+  if (input.wheel) {
+    rows.add("kingpin", mechanics::kingpinRockLimit(*input.wheel),
+             "rim, wheel braked, total rock top and bottom",
+             "superseded British inspection guide of 2012");
+  }
+  if (input.rim && input.grossMass) {
+    rows.add("steering_linkage", mechanics::linkageRockLimit(*input.rim, *input.grossMass),
+             "tread, front and rear, wheel bearings set first", "49 CFR 570.60");
+  }
+  if (input.steeringWheel) {
+    rows.add("steering_wheel_lash", mechanics::steeringLashLimit(*input.steeringWheel),
+             "rim of the steering wheel", "49 CFR 570.60");
+  }
+  if (input.steeringWheel && input.gear) {
+    rows.add("steering_wheel_lash", mechanics::steeringLashLimit(*input.steeringWheel, *input.gear),
+             "rim of the steering wheel", "superseded British inspection guide of 2012");
+  }
+  return rows.done();
+}
+
+}  // namespace
+
+Description describePlayLimits() {
+  const FieldNotes positive{.range = "more than 0"};
+  const FieldDescription text{.name = "", .kind = "text", .presence = Presence::Required};
+  auto where = text;
+  where.name = "where";
+  auto source = text;
+  source.name = "source";
+  return {
+      .title = "Play a roadworthiness inspection lets pass",
+      .method = "limits of inspection rules, scaled by diameter",
+      .source = "49 CFR 570.60; COMAR 11.22.03.04; superseded British inspection guide of 2012",
+      .inputs = withEnvelope(
+          {quantityField("wheel_diameter", QuantityKind::Length,
+                         "on which kingpin rock is read, such as the rim's", positive),
+           quantityField("rim_diameter", QuantityKind::Length,
+                         "nominal, for the linkage; needs gross_mass", positive),
+           quantityField("gross_mass", QuantityKind::Mass,
+                         "permitted mass of the vehicle; needs rim_diameter", positive),
+           quantityField("steering_wheel_diameter", QuantityKind::Length, "for its lash", positive),
+           {.name = "steering_gear",
+            .kind = "word",
+            .range = "box | rack",
+            .meaning = "for the lash by the British guide"}}),
+      .outputs = {{.name = "limits",
+                   .kind = "list of object",
+                   .presence = Presence::Required,
+                   .meaning = "one row for each that can be told",
+                   .fields = {{.name = "check",
+                               .kind = "word",
+                               .presence = Presence::Required,
+                               .range = "wheel_bearing | kingpin | steering_linkage | "
+                                        "steering_wheel_lash"},
+                              quantityField("limit", QuantityKind::Length, "most play",
+                                            {.presence = Presence::Required}),
+                              where,
+                              source}}},
+      .exampleInput = R"({"wheel_diameter": "430 mm", "rim_diameter": "15 in",
+                          "gross_mass": "2600 kg", "steering_wheel_diameter": "405 mm",
+                          "steering_gear": "box"})",
+      .exampleOutput = R"({
+  "result": {
+    "limits": [
+      {
+        "check": "wheel_bearing", "limit": "3.175 mm",
+        "where": "tyre sidewall, rocked top and bottom", "source": "COMAR 11.22.03.04"},
+      {
+        "check": "kingpin", "limit": "8.6 mm",
+        "where": "rim, wheel braked, total rock top and bottom",
+        "source": "superseded British inspection guide of 2012"},
+      {
+        "check": "steering_linkage", "limit": "6.35 mm",
+        "where": "tread, front and rear, wheel bearings set first",
+        "source": "49 CFR 570.60"},
+      {
+        "check": "steering_wheel_lash", "limit": "50.8 mm",
+        "where": "rim of the steering wheel", "source": "49 CFR 570.60"},
+      {
+        "check": "steering_wheel_lash", "limit": "79.9342105263158 mm",
+        "where": "rim of the steering wheel",
+        "source": "superseded British inspection guide of 2012"}]},
+  "notes": [
+    {
+      "code": "floor_only",
+      "text": "Floors of roadworthiness, far too loose to cure shimmy: no play that is )"
+                       R"(felt belongs in a joint."},
+    {
+      "code": "elsewhere",
+      "text": "Rules differ from place to place and change: those in force where the )"
+                       R"(vehicle is used count, and its own documentation where it is stricter."}],
+  "method": {
+    "name": "limits of inspection rules, scaled by diameter",
+    "source": "49 CFR 570.60; COMAR 11.22.03.04; superseded British inspection guide of 2012",
+    "options": {}}})"};
+}
+
+Result<Outcome> runPlayLimits(const Json& json) {
+  Outcome outcome;
+  const auto input = read(json, outcome.notes);
+  if (!input) return failAs(input);
+  auto limits = limitsJson(*input);
+  if (!limits) return failAs(limits);
+  outcome.result["limits"] = std::move(*limits);
+  outcome.notes.push_back({"floor_only",
+                           "Floors of roadworthiness, far too loose to cure shimmy: "
+                           "no play that is felt belongs in a joint."});
+  outcome.notes.push_back(
+      {"elsewhere",
+       "Rules differ from place to place and change: those in force where the vehicle "
+       "is used count, and its own documentation where it is stricter."});
+  return outcome;
+}
+
+}  // namespace sw::compute
