@@ -140,7 +140,9 @@ TEST(ComputeDiscIndex, AHubThatIndexingCannotCureIsNamed) {
   const std::string parts = R"({"studs": 5, "hub": {"amount": "0.08 mm", "angle": "10 deg"},
       "disc": {"amount": "0.01 mm", "angle": "70 deg"}, "runout_limit": )";
   EXPECT_TRUE(hasNote(computed("disc-index", parts + R"("0.1 mm"})"), "floor_above_limit"));
-  EXPECT_FALSE(hasNote(computed("disc-index", parts + R"("0.2 mm"})"), "floor_above_limit"));
+  const Json wide = computed("disc-index", parts + R"("0.2 mm"})");
+  EXPECT_FALSE(hasNote(wide, "floor_above_limit"));
+  EXPECT_TRUE(hasNote(wide, "no_uncertainty"));
 }
 
 std::string discText(const std::string& side, const std::string& minimum,

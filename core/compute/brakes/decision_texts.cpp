@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "compute/brakes/decision_texts.h"
 
+#include <algorithm>
+
 #include "compute/brakes/gauge_input.h"
 
 namespace sw::compute {
@@ -73,10 +75,9 @@ std::string_view nextStep(DiscAction action) {
 bool betweenLimits(const mechanics::DiscDecisionInput& input,
                    const mechanics::DiscDecision& decision) {
   if (!input.limits.machineTo) return false;
-  for (const auto& disc : decision.discs) {
-    if (disc.minimum.value < *input.limits.machineTo) return true;
-  }
-  return false;
+  return std::any_of(decision.discs.begin(), decision.discs.end(), [&](const auto& disc) {
+    return disc.minimum.value < *input.limits.machineTo;
+  });
 }
 
 }  // namespace

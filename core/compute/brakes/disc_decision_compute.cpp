@@ -74,13 +74,11 @@ Result<DecisionInput> read(const Json& json, std::vector<Note>& notes) {
 
 std::vector<FieldDescription> discFields() {
   const FieldNotes required{.presence = Presence::Required, .range = "more than 0"};
-  const FieldNotes uncertainty{.presence = Presence::Required, .range = "0 or more"};
   const FieldNotes optional{.range = "0 or more"};
   return {
       {.name = "side", .kind = "word", .presence = Presence::Required, .range = "left | right"},
       quantityField("minimum", QuantityKind::Length, "smallest thickness", required),
-      quantityField("minimum_uncertainty", QuantityKind::Length, "standard uncertainty",
-                    uncertainty),
+      quantityField("minimum_uncertainty", QuantityKind::Length, "standard uncertainty", required),
       quantityField("variation", QuantityKind::Length, "of the thickness", optional),
       quantityField("variation_uncertainty", QuantityKind::Length,
                     "standard uncertainty; needed with variation", optional),

@@ -182,6 +182,11 @@ void noteIndex(const IndexInput& input, const DiscIndex& index,
                      "Hub and disc differ by more than the limit allows: no way round cures it. "
                      "Look at the hub face, its bearing and the disc's seat."});
   }
+  if (input.limit && best.standardUncertainty.si() <= 0) {
+    notes.push_back({"no_uncertainty",
+                     "Without the uncertainty of the runs the verdict goes by "
+                     "the figure alone and proves nothing."});
+  }
   const bool covered = best.expandedUncertainty > best.value && best.value.si() > 0;
   if (covered) {
     notes.push_back({"uncertain",

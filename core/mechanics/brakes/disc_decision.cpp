@@ -24,7 +24,7 @@ Result<void> check(const DiscDecisionInput& input) {
     const DiscFigures& disc = input.discs[at];
     const std::string field = "discs/" + std::to_string(at) + "/";
     checks.positive(field + "minimum", disc.minimum.value)
-        .notNegative(field + "minimum_uncertainty", disc.minimum.standardUncertainty);
+        .positive(field + "minimum_uncertainty", disc.minimum.standardUncertainty);
     checkMeasured(checks, field + "variation", disc.variation);
     checkMeasured(checks, field + "runout", disc.runout);
     checkMeasured(checks, field + "residual", disc.residual);

@@ -24,7 +24,8 @@
 //   government maintenance manuals (seen). Decision rule: measure/decision.h.
 // Uncertainty: of each figure as given (standard). After machining the figure is the lathe's, its
 //   uncertainty that of the minimum; the difference of two carries both.
-// Valid range: thicknesses > 0, cut >= 0, machine-to >= discard.
+// Valid range: thicknesses and the minimum's uncertainty > 0 (a minimum is proved
+//   by it), cut >= 0, machine-to >= discard.
 // Assumptions: figures of both discs taken the same way, at the thinnest place found.
 // When not to use: where the vehicle's documentation forbids machining, leave machine-to out.
 // Degenerate cases: no limit for variation or runout: not judged, named as such.

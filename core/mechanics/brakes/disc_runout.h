@@ -72,10 +72,9 @@ struct TurnSamples {
   std::vector<Length> readings;  ///< turn after turn, each from the smallest angle on
   int turns = 1;
 };
-/// Readings in any order as even steps. The first place counts from its own angle: `places` must
-/// begin at 0. Errors: OutOfRange "disc_runout.uneven_places" where the places are not even steps
-/// from 0 on (to 1 degree), "disc_runout.uneven_turns" where a place was read more often than
-/// another.
-[[nodiscard]] Result<TurnSamples> evenTurns(const std::vector<PlacedReading>& places);
+/// Readings in any order as even steps. One place must be at 0. Errors: OutOfRange
+/// "disc_runout.uneven_places" where the places are not even steps from 0 on (to 1 degree),
+/// "disc_runout.uneven_turns" where a place was read more often than another.
+[[nodiscard]] Result<TurnSamples> evenTurns(const std::vector<PlacedReading>& points);
 
 }  // namespace sw::mechanics

@@ -194,6 +194,9 @@ TEST(DiscDecision, RefusesWhatCannotBe) {
   EXPECT_EQ(keyOf([](auto& i) { i.limits.machineTo = i.limits.discard; }), "accepted");
   EXPECT_EQ(keyOf([](auto& i) { i.discs[1].minimum.value = {}; }),
             "measure.not_positive discs/1/minimum");
+  EXPECT_EQ(keyOf([](auto& i) { i.discs[0].minimum.standardUncertainty = {}; }),
+            "measure.not_positive discs/0/minimum_uncertainty")
+      << "without an uncertainty nothing is proved";
   EXPECT_EQ(keyOf([](auto& i) { i.discs[0].cutPerSide = millimetres(-0.1); }),
             "measure.not_positive discs/0/cut_per_side");
   EXPECT_EQ(keyOf([](auto& i) { i.discs[0].variation->standardUncertainty = metres(NAN); }),
