@@ -80,48 +80,48 @@ Result<Json> limitsJson(const PlayInput& input) {
   return rows.done();
 }
 
-}  // namespace
-
-Description describePlayLimits() {
+std::vector<FieldDescription> inputFields() {
   const FieldNotes positive{.range = "more than 0"};
-  const FieldDescription text{.name = "", .kind = "text", .presence = Presence::Required};
-  auto where = text;
-  where.name = "where";
-  auto source = text;
-  source.name = "source";
-  return {
-      .title = "Play a roadworthiness inspection lets pass",
-      .method = "limits of inspection rules, scaled by diameter",
-      .source = "49 CFR 570.60; COMAR 11.22.03.04; superseded British inspection guide of 2012",
-      .inputs = withEnvelope(
-          {quantityField("wheel_diameter", QuantityKind::Length,
-                         "on which kingpin rock is read, such as the rim's", positive),
-           quantityField("rim_diameter", QuantityKind::Length,
-                         "nominal, for the linkage; needs gross_mass", positive),
-           quantityField("gross_mass", QuantityKind::Mass,
-                         "permitted mass of the vehicle; needs rim_diameter", positive),
-           quantityField("steering_wheel_diameter", QuantityKind::Length, "for its lash", positive),
-           {.name = "steering_gear",
-            .kind = "word",
-            .range = "box | rack",
-            .meaning = "for the lash by the British guide"}}),
-      .outputs = {{.name = "limits",
-                   .kind = "list of object",
-                   .presence = Presence::Required,
-                   .meaning = "one row for each that can be told",
-                   .fields = {{.name = "check",
-                               .kind = "word",
-                               .presence = Presence::Required,
-                               .range = "wheel_bearing | kingpin | steering_linkage | "
-                                        "steering_wheel_lash"},
-                              quantityField("limit", QuantityKind::Length, "most play",
-                                            {.presence = Presence::Required}),
-                              where,
-                              source}}},
-      .exampleInput = R"({"wheel_diameter": "430 mm", "rim_diameter": "15 in",
+  return withEnvelope(
+      {quantityField("wheel_diameter", QuantityKind::Length,
+                     "on which kingpin rock is read, such as the rim's", positive),
+       quantityField("rim_diameter", QuantityKind::Length,
+                     "nominal, for the linkage; needs gross_mass", positive),
+       quantityField("gross_mass", QuantityKind::Mass,
+                     "permitted mass of the vehicle; needs rim_diameter", positive),
+       quantityField("steering_wheel_diameter", QuantityKind::Length, "for its lash", positive),
+       {.name = "steering_gear",
+        .kind = "word",
+        .range = "box | rack",
+        .meaning = "for the lash by the British guide"}});
+}
+
+FieldDescription textField(std::string_view name) {
+  return {.name = name, .kind = "text", .presence = Presence::Required};
+}
+
+std::vector<FieldDescription> outputFields() {
+  return {{.name = "limits",
+           .kind = "list of object",
+           .presence = Presence::Required,
+           .meaning = "one row for each that can be told",
+           .fields = {{.name = "check",
+                       .kind = "word",
+                       .presence = Presence::Required,
+                       .range = "wheel_bearing | kingpin | steering_linkage | "
+                                "steering_wheel_lash"},
+                      quantityField("limit", QuantityKind::Length, "most play",
+                                    {.presence = Presence::Required}),
+                      textField("where"),
+                      textField("source")}}};
+}
+
+constexpr std::string_view kExampleInput = R"({"wheel_diameter": "430 mm", "rim_diameter": "15 in",
                           "gross_mass": "2600 kg", "steering_wheel_diameter": "405 mm",
-                          "steering_gear": "box"})",
-      .exampleOutput = R"({
+                          "steering_gear": "box"})";
+
+constexpr std::string_view kExampleOutput =
+    R"({
   "result": {
     "limits": [
       {
@@ -146,15 +146,26 @@ Description describePlayLimits() {
     {
       "code": "floor_only",
       "text": "Floors of roadworthiness, far too loose to cure shimmy: no play that is )"
-                       R"(felt belongs in a joint."},
+    R"(felt belongs in a joint."},
     {
       "code": "elsewhere",
       "text": "Rules differ from place to place and change: those in force where the )"
-                       R"(vehicle is used count, and its own documentation where it is stricter."}],
+    R"(vehicle is used count, and its own documentation where it is stricter."}],
   "method": {
     "name": "limits of inspection rules, scaled by diameter",
     "source": "49 CFR 570.60; COMAR 11.22.03.04; superseded British inspection guide of 2012",
-    "options": {}}})"};
+    "options": {}}})";
+
+}  // namespace
+
+Description describePlayLimits() {
+  return {.title = "Play a roadworthiness inspection lets pass",
+          .method = "limits of inspection rules, scaled by diameter",
+          .source = "49 CFR 570.60; COMAR 11.22.03.04; superseded British inspection guide of 2012",
+          .inputs = inputFields(),
+          .outputs = outputFields(),
+          .exampleInput = kExampleInput,
+          .exampleOutput = kExampleOutput};
 }
 
 Result<Outcome> runPlayLimits(const Json& json) {
