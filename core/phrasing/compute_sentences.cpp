@@ -9,7 +9,8 @@ namespace {
 
 constexpr auto kRows = std::to_array<SentenceRow>({
     {"compute.unknown_name",
-     QT_TRANSLATE_NOOP3("phrasing", "[{field}: ]“{text}” is not a calculation[; there are: {choices}].",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]“{text}” is not a calculation[; there are: {choices}].",
                         "{choices} are names of calculations")},
     {"compute.out_of_range",
      QT_TRANSLATE_NOOP3("phrasing", "[{field}: ]{text} is out of range[; it must be {range}].",

@@ -78,6 +78,8 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                         "Marked as done before recording[: {count} steps].[ Next comes the hold "
                         "“{hold}”: answer it for what stands there now.]",
                         "{count} is a number, {hold} the name of a hold point")},
+    {"calculated", QT_TRANSLATE_NOOP3("phrasing", "The calculation[ “{text}”] is in the job.",
+                                      "{text} is the title of a calculation")},
     {"runs_appended",
      QT_TRANSLATE_NOOP3("phrasing",
                         "Added to the job for another round[: {count} procedures][, from “{first}”]"

@@ -12,11 +12,11 @@ namespace {
 using SectionMaker = Section (*)(const SheetContext&);
 
 constexpr SectionMaker kWorkshopCopy[] = {
-    jobSection,      vehicleSection,   complaintSection, causesSection,      roadTestSection,
-    readingsSection, packsSection,     torqueSection,    planSection,        observationsSection,
-    holdsSection,    overridesSection, ledgerSection,    partsSection,       declinedSection,
-    rechecksSection, notesSection,     photosSection,    correctionsSection, instrumentsSection,
-    cautionsSection, endSection,       peopleSection};
+    jobSection,          vehicleSection,  complaintSection, causesSection,       roadTestSection,
+    readingsSection,     packsSection,    torqueSection,    calculationsSection, planSection,
+    observationsSection, holdsSection,    overridesSection, ledgerSection,       partsSection,
+    declinedSection,     rechecksSection, notesSection,     photosSection,       correctionsSection,
+    instrumentsSection,  cautionsSection, endSection,       peopleSection};
 
 constexpr SectionMaker kCustomerCopy[] = {jobSection,      vehicleSection,     complaintSection,
                                           workDoneSection, beforeAfterSection, roadTestSection,

@@ -36,6 +36,9 @@ namespace sw::report {
 [[nodiscard]] Section roadTestSection(const SheetContext& context);
 [[nodiscard]] Section observationsSection(const SheetContext& context);
 
+// sheet_calculations.cpp
+[[nodiscard]] Section calculationsSection(const SheetContext& context);
+
 // sheet_safety.cpp
 [[nodiscard]] Section holdsSection(const SheetContext& context);
 [[nodiscard]] Section overridesSection(const SheetContext& context);

@@ -509,6 +509,26 @@ struct AddNote {
   }
 };
 
+/// A JSON value inside a command, kept as text.
+struct JsonText {
+  std::string text;
+};
+
+struct Calculate {
+  static constexpr std::string_view kName = "calculate";
+  static constexpr std::string_view kSummary =
+      "A calculation of the bench, put into the job with its input and answer";
+  Text calculation;
+  JsonText input;
+  OptText remark;
+  template <class Self, class V>
+  static void fields(Self& s, V&& v) {
+    v("calculation", s.calculation, "its name; compute --list shows them");
+    v("input", s.input, "what compute NAME takes");
+    v("remark", s.remark, "what it was for");
+  }
+};
+
 struct AddPhoto {
   static constexpr std::string_view kName = "photo";
   static constexpr std::string_view kSummary = "A picture file copied into the book";
@@ -623,8 +643,8 @@ using Action =
                  SourceSpec, OpenJob, SetComplaint, CheckCause, StartPlan, StartProcedure,
                  ChooseSupport, AnswerHold, DoStep, MarkBefore, Observe, TakeReadings, Correct,
                  Withdraw, Undo, MoveSeries, MarkTorque, MoveLedger, UsePart, RecordPack, AddLabour,
-                 DeclineWork, AddNote, AddPhoto, StartTimer, OverrideRule, RecordRoadTest,
-                 AddRecheck, FinishRecheck, SignOff, CloseJob, SetSetting>;
+                 DeclineWork, AddNote, Calculate, AddPhoto, StartTimer, OverrideRule,
+                 RecordRoadTest, AddRecheck, FinishRecheck, SignOff, CloseJob, SetSetting>;
 
 /// Where and by whom an action happens. `step` is "procedure/step"; with no `round` the newest run
 /// is meant. `doneAt` is when the hands did it; when it was entered is the clock's.

@@ -70,6 +70,8 @@ constexpr auto kExamples = std::to_array<Example>({
     {"labour", R"({"do":"labour","time":"5.5 h","text":"front axle","hourly_rate":"52.00"})"},
     {"decline", R"({"do":"decline","what":"new swivel seals","words":"next year"})"},
     {"note", R"({"do":"note","text":"left hub wet"})"},
+    {"calculate", R"({"do":"calculate","calculation":"starting-force","remark":"left, dressed",)"
+                  R"("input":{"force":"28 N","arm":"170 mm"}})"},
     {"photo", R"({"do":"photo","file":"left-hub.jpg","caption":"left hub, wet"})"},
     {"start_timer",
      R"({"do":"start_timer","step":"refit-swivel/cure","side":"left","time":"12 h"})"},

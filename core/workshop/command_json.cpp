@@ -41,6 +41,9 @@ std::optional<T> readValue(ObjectReader& in, std::string_view name) {
     return in.integer(name);
   } else if constexpr (std::is_same_v<T, double>) {
     return in.number(name);
+  } else if constexpr (std::is_same_v<T, JsonText>) {
+    const Json* value = in.object(name);
+    return value == nullptr ? std::nullopt : std::optional(JsonText{value->dump()});
   } else {
     const auto word = in.oneOf(name, wordsOf<T>());
     return word ? fromWord<T>(*word) : std::nullopt;
@@ -73,6 +76,8 @@ struct Writer {
       if (value) (*this)(name, *value, meaning);
     } else if constexpr (HasWords<T>) {
       out[std::string(name)] = std::string(wordOf(value));
+    } else if constexpr (std::is_same_v<T, JsonText>) {
+      out[std::string(name)] = Json::parse(value.text, nullptr, false);
     } else {
       out[std::string(name)] = value;
     }
@@ -89,6 +94,8 @@ constexpr std::string_view typeName() {
     return "whole_number";
   else if constexpr (std::is_same_v<T, double>)
     return "number";
+  else if constexpr (std::is_same_v<T, JsonText>)
+    return "object";
   else
     return "word";
 }

@@ -140,6 +140,7 @@ class Context {
 [[nodiscard]] Result<void> act(const AddLabour& action, Context& context);
 [[nodiscard]] Result<void> act(const DeclineWork& action, Context& context);
 [[nodiscard]] Result<void> act(const AddNote& action, Context& context);
+[[nodiscard]] Result<void> act(const Calculate& action, Context& context);
 [[nodiscard]] Result<void> act(const AddPhoto& action, Context& context);
 [[nodiscard]] Result<void> act(const StartTimer& action, Context& context);
 [[nodiscard]] Result<void> act(const OverrideRule& action, Context& context);

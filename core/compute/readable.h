@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "compute/description.h"
+#include "model/json.h"
+
+// Inputs and answers of a calculation as people read them: names without underscores, quantities
+// with the digits that mean something. For the bench, the sheet and the command line alike.
+
+namespace sw::compute {
+
+struct ReadableRow {
+  std::string name;
+  std::string value;
+};
+struct ReadableTable {
+  std::string name;
+  std::vector<std::string> columns;
+  std::vector<std::vector<std::string>> rows;
+};
+struct Readable {
+  std::vector<ReadableRow> rows;
+  std::vector<ReadableTable> tables;
+};
+
+/// The values that are there, in the order of the description.
+[[nodiscard]] Readable readable(const std::vector<FieldDescription>& fields,
+                                const model::Json& values);
+/// "max_pack" as "Max pack".
+[[nodiscard]] std::string readableName(std::string_view name);
+
+}  // namespace sw::compute
