@@ -1,10 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <array>
+
 #include "compute/calculations.h"
+#include "compute/wheels/wheels.h"
 
 namespace sw::compute {
 
+namespace {
+
+constexpr std::array kTable{
+    Calculation{"tyre", "What the marking of a tyre says", Subject::Wheels, describeTyre, runTyre},
+};
+
+}  // namespace
+
 std::span<const Calculation> wheelCalculations() {
-  return {};
+  return kTable;
 }
 
 }  // namespace sw::compute

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mechanics/wheels/value_checks.h"
+
+#include <cmath>
+#include <string>
+
+namespace sw::mechanics {
+
+std::optional<Error> firstBad(std::initializer_list<NamedValue> values) {
+  for (const NamedValue& each : values) {
+    if (!std::isfinite(each.value)) {
+      return Error{ErrorCode::OutOfRange, "measure.not_finite", std::string(each.field), {}};
+    }
+    if (each.need == Need::Positive && each.value <= 0) {
+      return Error{ErrorCode::OutOfRange, "measure.not_positive", std::string(each.field), {}};
+    }
+    if (each.need == Need::NotNegative && each.value < 0) {
+      return outOfRange(each.field, "0 or more");
+    }
+  }
+  return std::nullopt;
+}
+
+Error outOfRange(std::string_view field, std::string_view range) {
+  return {ErrorCode::OutOfRange,
+          "wheels.out_of_range",
+          std::string(field),
+          {{"range", std::string(range)}}};
+}
+
+Error missing(std::string_view field) {
+  return {ErrorCode::Missing, "wheels.missing", std::string(field), {}};
+}
+
+}  // namespace sw::mechanics

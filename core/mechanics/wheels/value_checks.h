@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <initializer_list>
+#include <optional>
+#include <string_view>
+
+#include "base/result.h"
+
+// What a calculation of wheels or geometry may be given, said once.
+
+namespace sw::mechanics {
+
+enum class Need { Any, NotNegative, Positive };
+
+struct NamedValue {
+  std::string_view field;
+  double value = 0;  ///< SI
+  Need need = Need::Positive;
+};
+
+/// The first value that is not finite or has the wrong sign. OutOfRange "measure.not_finite",
+/// "measure.not_positive" or "wheels.out_of_range" (detail: range), the field named.
+[[nodiscard]] std::optional<Error> firstBad(std::initializer_list<NamedValue> values);
+
+/// OutOfRange "wheels.out_of_range" (detail: range).
+[[nodiscard]] Error outOfRange(std::string_view field, std::string_view range);
+
+/// Missing "wheels.missing".
+[[nodiscard]] Error missing(std::string_view field);
+
+}  // namespace sw::mechanics
