@@ -33,6 +33,28 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                         "[{field}: ]the same thing is given in more than one way. Leave one of "
                         "them in.",
                         "input of a calculation of wheels or geometry")},
+    {"balance.no_effect",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]the trial weight changed nothing, so nothing follows from it. "
+                        "Use a heavier one and read again at the same speed.",
+                        "balancing a wheel")},
+    {"balance.planes_alike",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]a weight in either plane changed both readings in the same "
+                        "way, so the planes cannot be told apart. Read at two places further "
+                        "apart, or balance one plane.",
+                        "balancing a wheel")},
+    {"balance.trial_imaginary",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]the runs with the trial weight are no worse on the whole than "
+                        "the one without, which no wheel does. Repeat all four runs on the same "
+                        "road at the same speed, with a heavier trial weight.",
+                        "balancing a wheel in four runs")},
+    {"balance.runs_contradict",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]the four runs contradict each other[ (agreement {ratio}, 1 "
+                        "would be right)]. Repeat them on the same road at the same speed.",
+                        "balancing a wheel in four runs")},
 });
 
 }  // namespace

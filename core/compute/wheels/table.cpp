@@ -10,6 +10,8 @@ namespace {
 
 constexpr std::array kTable{
     Calculation{"tyre", "What the marking of a tyre says", Subject::Wheels, describeTyre, runTyre},
+    Calculation{"wheel-frequency", "How often a wheel shakes at a speed, and the speed for a shake",
+                Subject::Wheels, describeWheelFrequency, runWheelFrequency},
 };
 
 }  // namespace

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <complex>
+
+#include "units/quantity.h"
+
+namespace sw::mechanics {
+
+/// A vector of a wheel: an amount in any one unit, and an angle in the sense in which marks,
+/// weights and readings all count.
+struct Polar {
+  double amount = 0;
+  Angle angle;
+};
+
+[[nodiscard]] std::complex<double> toComplex(const Polar& polar);
+/// The angle from 0 to below a full turn; 0 where there is no amount.
+[[nodiscard]] Polar toPolar(const std::complex<double>& value);
+/// The same angle, from 0 to below a full turn.
+[[nodiscard]] Angle withinATurn(Angle angle);
+
+}  // namespace sw::mechanics
