@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mechanics/geometry/track_rod.h"
+
+#include <array>
+#include <cmath>
+#include <utility>
+
+#include "base/words.h"
+#include "mechanics/wheels/value_checks.h"
+
+namespace sw {
+
+template <>
+struct Words<mechanics::RodPlace> {
+  static constexpr std::array<std::pair<mechanics::RodPlace, std::string_view>, 2> table{
+      {{mechanics::RodPlace::BehindAxle, "behind_axle"},
+       {mechanics::RodPlace::AheadOfAxle, "ahead_of_axle"}}};
+};
+
+template <>
+struct Words<mechanics::RodThread> {
+  static constexpr std::array<std::pair<mechanics::RodThread, std::string_view>, 2> table{
+      {{mechanics::RodThread::OneEnd, "one_end"}, {mechanics::RodThread::BothEnds, "both_ends"}}};
+};
+
+template <>
+struct Words<mechanics::RodChange> {
+  static constexpr std::array<std::pair<mechanics::RodChange, std::string_view>, 3> table{
+      {{mechanics::RodChange::Lengthen, "lengthen"},
+       {mechanics::RodChange::Shorten, "shorten"},
+       {mechanics::RodChange::Leave, "leave"}}};
+};
+
+namespace mechanics {
+
+namespace {
+
+constexpr Angle kMostToe = degrees(20);
+constexpr double kMostPitchOverArm = 0.2;
+
+std::optional<Error> check(const TrackRod& rod, const ToeChange& change) {
+  if (auto error =
+          firstBad({{"pitch", rod.pitch.si()},
+                    {"arm", rod.arm.si()},
+                    {"present", change.present.si(), Need::Any},
+                    {"wanted", change.wanted.si(), Need::Any},
+                    {"present_uncertainty", change.presentUncertainty.si(), Need::NotNegative}})) {
+    return error;
+  }
+  if (rod.pitch > rod.arm * kMostPitchOverArm)
+    return outOfRange("pitch", "below a fifth of the arm");
+  if (std::abs(change.present.si()) > kMostToe.si()) return outOfRange("present", "-20 to 20 deg");
+  if (std::abs(change.wanted.si()) > kMostToe.si()) return outOfRange("wanted", "-20 to 20 deg");
+  return std::nullopt;
+}
+
+RodChange changeOf(Angle toeIn, RodPlace place) {
+  if (toeIn.si() == 0) return RodChange::Leave;
+  const RodChange forToeIn =
+      place == RodPlace::BehindAxle ? RodChange::Lengthen : RodChange::Shorten;
+  const RodChange forToeOut =
+      place == RodPlace::BehindAxle ? RodChange::Shorten : RodChange::Lengthen;
+  return toeIn.si() > 0 ? forToeIn : forToeOut;
+}
+
+}  // namespace
+
+std::string_view word(RodPlace place) {
+  return wordOf(place);
+}
+std::optional<RodPlace> rodPlaceFromWord(std::string_view text) {
+  return fromWord<RodPlace>(text);
+}
+std::string_view word(RodThread thread) {
+  return wordOf(thread);
+}
+std::optional<RodThread> rodThreadFromWord(std::string_view text) {
+  return fromWord<RodThread>(text);
+}
+std::string_view word(RodChange change) {
+  return wordOf(change);
+}
+
+Result<RodTurns> trackRodTurns(const TrackRod& rod, const ToeChange& change) {
+  if (auto error = check(rod, change)) return tl::make_unexpected(std::move(*error));
+  const double threads = rod.thread == RodThread::BothEnds ? 2 : 1;
+  RodTurns result;
+  result.toePerTurn = radians(threads * (rod.pitch / rod.arm));
+  const Angle toeIn = change.wanted - change.present;
+  result.turns = std::abs(toeIn / result.toePerTurn);
+  result.change = changeOf(toeIn, rod.place);
+  result.standardUncertainty = change.presentUncertainty / result.toePerTurn;
+  return result;
+}
+
+}  // namespace mechanics
+}  // namespace sw

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mechanics/geometry/trail.h"
+
+#include <cmath>
+#include <initializer_list>
+
+#include "mechanics/wheels/value_checks.h"
+
+namespace sw::mechanics {
+
+namespace {
+
+constexpr Angle kMostAngle = degrees(30);
+
+std::optional<Error> checkAngles(std::initializer_list<NamedValue> angles) {
+  if (auto error = firstBad(angles)) return error;
+  for (const NamedValue& angle : angles) {
+    if (std::abs(angle.value) > kMostAngle.si()) return outOfRange(angle.field, "-30 to 30 deg");
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+Result<Length> casterTrail(const TrailInput& input) {
+  if (auto error = firstBad({{"loaded_radius", input.loadedRadius.si()},
+                             {"hub_offset", input.hubOffset.si(), Need::Any}})) {
+    return tl::make_unexpected(std::move(*error));
+  }
+  if (auto error = checkAngles({{"caster", input.caster.si(), Need::Any}})) {
+    return tl::make_unexpected(std::move(*error));
+  }
+  return input.loadedRadius * std::tan(input.caster.si()) - input.hubOffset;
+}
+
+Result<Length> scrub(const ScrubInput& input) {
+  if (auto error = firstBad({{"axis_to_wheel", input.axisToWheel.si(), Need::Any},
+                             {"loaded_radius", input.loadedRadius.si()},
+                             {"spacer", input.spacer.si(), Need::Any}})) {
+    return tl::make_unexpected(std::move(*error));
+  }
+  if (auto error = checkAngles({{"kingpin_inclination", input.inclination.si(), Need::Any},
+                                {"camber", input.camber.si(), Need::Any}})) {
+    return tl::make_unexpected(std::move(*error));
+  }
+  const double lean = std::tan(input.inclination.si()) + std::tan(input.camber.si());
+  return input.axisToWheel + input.spacer - input.loadedRadius * lean;
+}
+
+}  // namespace sw::mechanics
