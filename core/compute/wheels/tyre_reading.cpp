@@ -5,6 +5,7 @@
 #include <string>
 #include <utility>
 
+#include "compute/geometry/limit_reading.h"
 #include "compute/output.h"
 #include "units/format.h"
 
@@ -45,19 +46,6 @@ Result<RollingCircumference> fromSource(const RollingInput& input, std::vector<N
   return mechanics::circumferenceFromDiameter(
       input.diameter.value_or(Length{}),
       input.convention.value_or(RollingConvention::DynamicRadial));
-}
-
-void requireOneSource(InputReader& reader) {
-  constexpr std::string_view kSources[]{"tyre_on", "diameter", "static_radius", "roll_out"};
-  int given = 0;
-  for (const std::string_view key : kSources) {
-    if (reader.fields().has(key)) ++given;
-  }
-  if (given == 0) reader.requireKey("tyre_on");
-  if (given > 1) {
-    reader.fail(
-        {ErrorCode::OutOfRange, "wheels.one_source", reader.fields().pathOf("tyre_on"), {}});
-  }
 }
 
 }  // namespace
@@ -106,7 +94,7 @@ RollingInput readRolling(InputReader& reader) {
   input.turns = reader.wholeNumber("turns", 1, kMostTurns).value_or(input.turns);
   input.treadWorn =
       reader.optional<Length>("tread_worn", Sign::NotNegative).value_or(input.treadWorn);
-  requireOneSource(reader);
+  requireOneOf(reader, {"tyre_on", "diameter", "static_radius", "roll_out"});
   return input;
 }
 

@@ -2,12 +2,12 @@
 #include <nlohmann/json.hpp>
 #include <span>
 
+#include "compute/geometry/limit_reading.h"
 #include "compute/output.h"
 #include "compute/wheels/tyre_reading.h"
 #include "compute/wheels/unbalance_fields.h"
 #include "compute/wheels/vector_reading.h"
 #include "compute/wheels/wheels.h"
-#include "measure/decision.h"
 #include "mechanics/wheels/unbalance.h"
 
 namespace sw::compute {
@@ -43,12 +43,7 @@ void readOptions(InputReader& reader, UnbalanceInput& input) {
     readRollingOptions(inner, input.rolling);
     input.grade = inner.number("grade", {.least = 0, .ends = Ends::Excluded, .text = "more than 0"})
                       .value_or(input.grade);
-    input.confidence = inner
-                           .number("confidence", {.least = 0.5,
-                                                  .most = 1,
-                                                  .ends = Ends::Excluded,
-                                                  .text = "between 0.5 and 1, not either"})
-                           .value_or(input.confidence);
+    input.confidence = readConfidence(inner);
   });
 }
 
@@ -76,15 +71,12 @@ Result<UnbalanceInput> read(const Json& json, std::vector<Note>& notes) {
 
 Json planeJson(const UnbalanceInput& input, const mechanics::UnbalanceVector& plane) {
   const Mass amount = mechanics::massAt(plane.amount, input.geometry.radius);
-  Verdict verdict = Verdict::NoLimit;
-  if (input.limitEachPlane) {
-    const measure::Estimate estimate{amount.si(), input.weightUncertainty.si(), {}};
-    const LimitBand limit{.min = {}, .max = input.limitEachPlane->si()};
-    verdict = measure::decide(estimate, limit, {.bar = input.confidence}).verdict;
-  }
+  std::optional<LimitBand> limit;
+  if (input.limitEachPlane) limit = LimitBand{.min = {}, .max = input.limitEachPlane->si()};
+  const measure::Estimate estimate{amount.si(), input.weightUncertainty.si(), {}};
   Json json = weightJson({amount, plane.angle});
   json["unbalance"] = quantityText(plane.amount);
-  json["verdict"] = word(verdict);
+  json["verdict"] = word(verdictOf(estimate, limit, input.confidence));
   return json;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "compute/wheels/unbalance_fields.h"
 
+#include "compute/geometry/limit_reading.h"
 #include "compute/wheels/tyre_reading.h"
 #include "compute/wheels/vector_reading.h"
 
@@ -86,11 +87,7 @@ std::vector<FieldDescription> unbalanceOptionFields() {
                     .defaultValue = "40",
                     .range = "more than 0",
                     .meaning = "mm/s; 40 is the class of car wheels in ISO 21940-11"});
-  fields.push_back({.name = "confidence",
-                    .kind = "number",
-                    .defaultValue = "0.95",
-                    .range = "between 0.5 and 1, not either",
-                    .meaning = "probability asked for by a verdict"});
+  fields.push_back(confidenceField());
   return fields;
 }
 
