@@ -4,7 +4,9 @@
 
 #include <algorithm>
 #include <string>
+#include <vector>
 
+#include "compute/calculation.h"
 #include "support/program_run.h"
 
 // What the calculations of wheels say beyond their mechanics: notes, verdicts, refusals by field.
@@ -214,6 +216,48 @@ TEST(ComputeBalance, RefusalsNameTheirField) {
       "trial_weight": {"amount": 20, "angle": 0}, "with_trial": {"amount": 3, "angle": 10}})");
   EXPECT_EQ(same.at("code"), "degenerate");
   EXPECT_EQ(same.at("field"), "/with_trial");
+}
+
+/// Every place of a number or quantity in an input, as a pointer into it.
+void collectPlaces(const Json& value, const Json::json_pointer& at,
+                   std::vector<Json::json_pointer>& places) {
+  if (!value.is_structured()) {
+    places.push_back(at);
+  } else if (value.is_object()) {
+    for (const auto& [key, inner] : value.items()) collectPlaces(inner, at / key, places);
+  } else {
+    for (std::size_t i = 0; i < value.size(); ++i) collectPlaces(value[i], at / i, places);
+  }
+}
+
+bool hasNoNumber(const std::string& text) {
+  for (const char* sign : {"null", "\"inf ", "\"-inf ", "\"nan ", "\"-nan "}) {
+    if (text.find(sign) != std::string::npos) return true;
+  }
+  return false;
+}
+
+TEST(ComputeWheelsAndGeometry, ExtremeNumbersAreRefusedOrGiveNumbers) {
+  int answered = 0;
+  for (const auto& row : compute::calculations()) {
+    const bool ours =
+        row.subject == compute::Subject::Wheels || row.subject == compute::Subject::Geometry;
+    if (!ours) continue;
+    const Json example = model::parseJson(row.describe().exampleInput).value();
+    std::vector<Json::json_pointer> places;
+    collectPlaces(example, Json::json_pointer(), places);
+    for (const auto& place : places) {
+      for (const double extreme : {0.0, -0.0, -1.0, 1e308, -1e308, 1e160, 1e11, 1e-11, 5e-324}) {
+        Json input = example;
+        input[place] = extreme;
+        const auto answer = compute::evaluate(row, input);
+        if (!answer) continue;
+        ++answered;
+        EXPECT_FALSE(hasNoNumber(answer->dump())) << row.name << " " << place << " " << extreme;
+      }
+    }
+  }
+  EXPECT_GT(answered, 200);
 }
 
 }  // namespace

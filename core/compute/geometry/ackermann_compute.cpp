@@ -41,7 +41,7 @@ std::vector<FieldDescription> inputFields() {
           quantityField("inner", QuantityKind::Angle, "steer angle of the inner wheel",
                         {.range = "0 to below 90 deg"}),
           quantityField("measured_inner", QuantityKind::Angle,
-                        "as read with the outer wheel at outer", {.range = "0 or more"})};
+                        "as read with the outer wheel at outer", {.range = "0 to below 90 deg"})};
 }
 
 }  // namespace
@@ -95,7 +95,9 @@ Result<Outcome> runAckermann(const Json& json) {
                     {"inner", quantityText(inner)},
                     {"toe_out_on_turn", quantityText(inner - outer)}};
   if (input->measuredInner) {
-    outcome.result["deviation"] = quantityText(*input->measuredInner - inner);
+    const auto deviation = mechanics::innerDeviation(input->axle, outer, *input->measuredInner);
+    if (!deviation) return asInputError(deviation.error());
+    outcome.result["deviation"] = quantityText(*deviation);
   }
   outcome.notes.push_back({"built_away_from_it",
                            "Vehicles are built away from this on purpose. What shows a bent arm is "

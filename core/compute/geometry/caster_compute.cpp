@@ -149,11 +149,12 @@ Result<Outcome> runCaster(const Json& json) {
   result["standard_uncertainty"] = quantityText(*uncertainty);
   result["factor"] = plainNumber(1 / (2 * std::sin(input->cambers.turn.si())));
   if (axis->inclination) result["kingpin_inclination"] = quantityText(*axis->inclination);
-  const Angle level =
+  const auto level =
       mechanics::casterAtLevelFrame(axis->caster, input->frameAngle.value_or(Angle{}));
-  if (input->frameAngle) result["caster_at_level_frame"] = quantityText(level);
+  if (!level) return asInputError(level.error());
+  if (input->frameAngle) result["caster_at_level_frame"] = quantityText(*level);
   result["verdict"] =
-      word(verdictOf({level.si(), uncertainty->si(), {}}, input->limit, input->confidence));
+      word(verdictOf({level->si(), uncertainty->si(), {}}, input->limit, input->confidence));
   noteSwing(*input, outcome.notes);
   outcome.options = {{"method", input->method == Method::Exact ? "exact" : "small_angle"},
                      {"turn_shown", word(input->setting.shown)},

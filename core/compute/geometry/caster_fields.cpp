@@ -33,7 +33,8 @@ std::vector<FieldDescription> casterInputFields() {
             {.range = "-15 to 15 deg", .defaultValue = R"("0 deg")"}),
       angle("reading_uncertainty", "standard uncertainty of each reading", kSpread),
       angle("turn_uncertainty", "standard uncertainty of the turn", kSpread),
-      angle("frame_angle", "of the frame, front down positive; the limit is for a level one", {}),
+      angle("frame_angle", "of the frame, front down positive; the limit is for a level one",
+            {.range = "-30 to 30 deg"}),
       limitField("limit", QuantityKind::Angle, "of the caster at level frame")};
 }
 

@@ -90,7 +90,8 @@ std::vector<FieldDescription> inputFields() {
           quantityField("pivot_height", QuantityKind::Length,
                         "of the pivot above the axle before the lift; required unless parallel",
                         {.range = "less than arm_length, either way"}),
-          quantityField("caster_before", QuantityKind::Angle, "gives caster_after"),
+          quantityField("caster_before", QuantityKind::Angle, "gives caster_after",
+                        {.range = "-30 to 30 deg"}),
           quantityField("wedge_length", QuantityKind::Length,
                         "along the pad; gives the rise that undoes the change",
                         {.range = "more than 0"}),
@@ -154,7 +155,9 @@ Result<Outcome> runLift(const Json& json) {
   outcome.result["caster_change"] = quantityText(*change);
   outcome.result["pinion_nose_down"] = outcome.result["caster_change"];
   if (input->casterBefore) {
-    outcome.result["caster_after"] = quantityText(*input->casterBefore + *change);
+    const auto after = mechanics::casterAfter(*input->casterBefore, *change);
+    if (!after) return asInputError(after.error());
+    outcome.result["caster_after"] = quantityText(*after);
   }
   if (auto done = putWedge(*input, *change, outcome.result); !done) return failAs(done);
   noteLift(*input, outcome.notes);

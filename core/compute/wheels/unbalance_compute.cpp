@@ -19,7 +19,7 @@ struct UnbalanceInput {
   std::vector<mechanics::WheelWeight> weights;
   mechanics::BalanceGeometry geometry;
   Speed speed;
-  std::optional<Length> lever;
+  bool hasLever = false;
   std::optional<Mass> limitEachPlane, wheelMass;
   Mass weightUncertainty;
   double grade = mechanics::kGradeOfCarWheels;
@@ -55,7 +55,9 @@ Result<UnbalanceInput> read(const Json& json, std::vector<Note>& notes) {
   input.geometry.spacing = reader.required<Length>("plane_spacing", Sign::NotNegative);
   input.speed = reader.required<Speed>("speed", Sign::NotNegative);
   input.rolling = readRolling(reader);
-  input.lever = reader.optional<Length>("lever", Sign::NotNegative);
+  const auto lever = reader.optional<Length>("lever", Sign::NotNegative);
+  input.hasLever = lever.has_value();
+  input.geometry.lever = lever.value_or(Length{});
   const auto grams = [&](std::string_view key, Sign sign) {
     const auto si = reader.quantity(key, gramsSpec(sign));
     return si ? std::optional<Mass>(Mass::fromSi(*si)) : std::nullopt;
@@ -104,7 +106,7 @@ Result<void> putGrade(const UnbalanceInput& input, const mechanics::UnbalanceAtS
 void noteWeights(const UnbalanceInput& input, const mechanics::UnbalanceAtSpeed& unbalance,
                  std::vector<Note>& notes) {
   notes.push_back({"square_of_speed", "Force and couple grow with the square of the speed."});
-  const bool coupleLeads = input.lever && unbalance.couple > unbalance.force * *input.lever;
+  const bool coupleLeads = input.hasLever && unbalance.couple > unbalance.momentOfForce;
   if (coupleLeads) {
     notes.push_back({"couple_leads",
                      "The couple turns the wheel about its swivel by more than the "
@@ -199,8 +201,8 @@ Result<Outcome> runUnbalance(const Json& json) {
                     {"force", quantityText(unbalance->force)},
                     {"couple", quantityText(unbalance->couple)},
                     {"couple_angle", quantityText(unbalance->coupleAngle)}};
-  if (input->lever) {
-    outcome.result["moment_of_force"] = quantityText(unbalance->force * *input->lever);
+  if (input->hasLever) {
+    outcome.result["moment_of_force"] = quantityText(unbalance->momentOfForce);
   }
   if (auto done = putGrade(*input, *unbalance, outcome); !done) return failAs(done);
   noteWeights(*input, *unbalance, outcome.notes);

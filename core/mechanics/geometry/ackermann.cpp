@@ -43,4 +43,13 @@ Result<Angle> outerAngle(const SteeredAxle& axle, Angle inner) {
   return radians(std::atan(std::tan(inner.si()) / (1 + ratio * std::tan(inner.si()))));
 }
 
+Result<Angle> innerDeviation(const SteeredAxle& axle, Angle outer, Angle measuredInner) {
+  if (auto error = check(axle, "measured_inner", measuredInner)) {
+    return tl::make_unexpected(std::move(*error));
+  }
+  const auto inner = innerAngle(axle, outer);
+  if (!inner) return inner;
+  return measuredInner - *inner;
+}
+
 }  // namespace sw::mechanics

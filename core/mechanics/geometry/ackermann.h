@@ -27,5 +27,8 @@ struct SteeredAxle {
 /// Errors: OutOfRange "measure.not_positive", "measure.not_finite", "wheels.out_of_range".
 [[nodiscard]] Result<Angle> innerAngle(const SteeredAxle& axle, Angle outer);
 [[nodiscard]] Result<Angle> outerAngle(const SteeredAxle& axle, Angle inner);
+/// Measured inner angle less the one for `outer`. Errors: as above.
+[[nodiscard]] Result<Angle> innerDeviation(const SteeredAxle& axle, Angle outer,
+                                           Angle measuredInner);
 
 }  // namespace sw::mechanics

@@ -23,6 +23,7 @@ namespace mechanics {
 namespace {
 
 constexpr Angle kMostWedge = degrees(45);
+constexpr Angle kMostCaster = degrees(30);
 
 double signOf(ArmLayout layout) {
   switch (layout) {
@@ -61,6 +62,16 @@ Result<Angle> casterChange(const AxleLift& lift) {
         outOfRange("lift", "so that the pivot stays less than the arm's length above the axle"));
   }
   return radians(signOf(lift.layout) * (std::asin(after) - std::asin(before)));
+}
+
+Result<Angle> casterAfter(Angle before, Angle change) {
+  if (auto error = firstBad({{"caster_before", before.si(), Need::Any}})) {
+    return tl::make_unexpected(std::move(*error));
+  }
+  if (std::abs(before.si()) > kMostCaster.si()) {
+    return tl::make_unexpected(outOfRange("caster_before", "-30 to 30 deg"));
+  }
+  return before + change;
 }
 
 Result<Angle> wedgeAngle(const Wedge& wedge) {

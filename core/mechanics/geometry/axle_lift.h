@@ -20,7 +20,9 @@
 // Trap: turning the axle back for caster turns a rear-facing pinion nose down by the same angle;
 // the
 //   joints of its shaft feel that.
-// Valid range: L > 0, |h0| and |h0 + h| below L; wedge rise below its length, length > 0.
+// Valid range: L > 0, |h0| and |h0 + h| below L; wedge rise below its length, length > 0; caster
+// within 30
+//   degrees.
 // Degenerate cases: no lift, no turn.
 // Accuracy: exact for a rigid arm.
 // Reference test: tests/core/mechanics/geometry/axle_lift_test.cpp.
@@ -40,6 +42,9 @@ struct AxleLift {
 /// By how much the caster changes. Errors: OutOfRange "measure.not_positive", "measure.not_finite",
 /// "wheels.out_of_range".
 [[nodiscard]] Result<Angle> casterChange(const AxleLift& lift);
+
+/// The caster after a change. Errors: as above.
+[[nodiscard]] Result<Angle> casterAfter(Angle before, Angle change);
 
 struct Wedge {
   Length rise;    ///< thick end less thin end

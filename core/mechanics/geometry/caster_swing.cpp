@@ -202,5 +202,16 @@ Result<Angle> uncertaintyOfSwing(Angle angle, Angle turn, const SwingUncertainty
   return radians(std::hypot(fromReadings, fromTurn));
 }
 
+Result<Angle> casterAtLevelFrame(Angle measured, Angle frame) {
+  if (auto error = within("frame_angle", frame, kMostAxis, "-30 to 30 deg")) {
+    return tl::make_unexpected(std::move(*error));
+  }
+  return measured + frame;
+}
+
+Result<Angle> casterToMeasure(Angle specified, Angle frame) {
+  return casterAtLevelFrame(specified, -frame);
+}
+
 }  // namespace mechanics
 }  // namespace sw

@@ -28,7 +28,7 @@
 // too
 //   much, 1.432 2 % too little, and 1 / sin 2A = 1.556 is wrong by 6.4 %.
 // Valid range: A 5 to 45 degrees; readings within 40 degrees; angles of the axis within 30; camber
-//   within 15.
+//   within 15; frame within 30.
 // Degenerate cases: readings that no axis within 30 degrees gives are out of range.
 // Accuracy: small angles within about 1 % of exact at usual axes; start camber and toe do not
 // matter
@@ -79,12 +79,9 @@ struct SwingUncertainty {
                                                const SwingUncertainty& uncertainty);
 
 /// Caster is specified with the frame level. The frame's angle is positive with its front down.
-[[nodiscard]] constexpr Angle casterAtLevelFrame(Angle measured, Angle frame) {
-  return measured + frame;
-}
-/// What is to be measured on a frame at this angle for a specified caster.
-[[nodiscard]] constexpr Angle casterToMeasure(Angle specified, Angle frame) {
-  return specified - frame;
-}
+/// Errors: as above.
+[[nodiscard]] Result<Angle> casterAtLevelFrame(Angle measured, Angle frame);
+/// What is to be measured on a frame at this angle for a specified caster. Errors: as above.
+[[nodiscard]] Result<Angle> casterToMeasure(Angle specified, Angle frame);
 
 }  // namespace sw::mechanics

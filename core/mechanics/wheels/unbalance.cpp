@@ -60,6 +60,7 @@ Result<UnbalanceAtSpeed> unbalanceAtSpeed(std::span<const WheelWeight> weights,
   if (auto error = checkWeights(weights)) return tl::make_unexpected(std::move(*error));
   if (auto error = firstBad({{"weight_radius", geometry.radius.si()},
                              {"plane_spacing", geometry.spacing.si(), Need::NotNegative},
+                             {"lever", geometry.lever.si(), Need::NotNegative},
                              {"speed", speed.si(), Need::NotNegative},
                              {"dynamic_radius", dynamicRadius.si()}})) {
     return tl::make_unexpected(std::move(*error));
@@ -77,6 +78,7 @@ Result<UnbalanceAtSpeed> unbalanceAtSpeed(std::span<const WheelWeight> weights,
   result.outer = vectorOf(outer);
   result.statical = vectorOf(inner + outer);
   result.force = Force::fromSi(result.statical.amount.si() * squared);
+  result.momentOfForce = result.force * geometry.lever;
   const Polar half = toPolar((outer - inner) / 2.0);
   result.couple = Torque::fromSi(half.amount * geometry.spacing.si() * squared);
   result.coupleAngle = half.angle;

@@ -18,7 +18,7 @@
 //   leaves a wheel about 30 g in each plane, far looser than any workshop: judge by the grams of
 //   each plane. A bubble balance shows Us alone; a couple it does not see can be the larger moment
 //   about the swivel.
-// Valid range: amounts >= 0, radius > 0, spacing >= 0, speed >= 0; at most 100 weights.
+// Valid range: amounts >= 0, radius > 0, spacing and lever >= 0, speed >= 0; at most 100 weights.
 // Degenerate cases: no weights or no speed: nothing pulls. The angle of nothing is 0.
 // Accuracy: exact but for the inputs; force and couple grow with the square of the speed.
 // Reference test: tests/core/mechanics/wheels/unbalance_test.cpp.
@@ -38,6 +38,7 @@ struct WheelWeight {
 struct BalanceGeometry {
   Length radius;   ///< of the weights
   Length spacing;  ///< between the planes
+  Length lever;    ///< of the force about the swivel axis
 };
 
 struct UnbalanceVector {
@@ -49,6 +50,7 @@ struct UnbalanceAtSpeed {
   double angularSpeed = 0;  ///< rad/s
   UnbalanceVector inner, outer, statical;
   Force force;
+  Torque momentOfForce;  ///< on the lever
   Torque couple;
   Angle coupleAngle;  ///< of the outer plane's share
 };

@@ -6,6 +6,14 @@
 
 namespace sw::mechanics {
 
+namespace {
+
+// Far beyond any part, and far enough from the ends of a double that no product gets there.
+constexpr double kLargest = 1e12;
+constexpr double kSmallest = 1e-12;
+
+}  // namespace
+
 std::optional<Error> firstBad(std::initializer_list<NamedValue> values) {
   for (const NamedValue& each : values) {
     if (!std::isfinite(each.value)) {
@@ -16,6 +24,12 @@ std::optional<Error> firstBad(std::initializer_list<NamedValue> values) {
     }
     if (each.need == Need::NotNegative && each.value < 0) {
       return outOfRange(each.field, "0 or more");
+    }
+    if (std::abs(each.value) > kLargest) {
+      return outOfRange(each.field, "up to 1e12 of its SI unit");
+    }
+    if (each.need == Need::Positive && each.value < kSmallest) {
+      return outOfRange(each.field, "more than 1e-12 of its SI unit");
     }
   }
   return std::nullopt;

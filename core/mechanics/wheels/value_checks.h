@@ -19,7 +19,8 @@ struct NamedValue {
   Need need = Need::Positive;
 };
 
-/// The first value that is not finite or has the wrong sign. OutOfRange "measure.not_finite",
+/// The first value that is not finite, has the wrong sign or is beyond all reason: more than 1e12
+/// or, where it must be positive, less than 1e-12. OutOfRange "measure.not_finite",
 /// "measure.not_positive" or "wheels.out_of_range" (detail: range), the field named.
 [[nodiscard]] std::optional<Error> firstBad(std::initializer_list<NamedValue> values);
 

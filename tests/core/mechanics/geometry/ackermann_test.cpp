@@ -38,6 +38,8 @@ TEST(Ackermann, RefusesWhatCannotBe) {
   EXPECT_EQ(innerAngle({metres(1.3), {}}, degrees(20)).error().field, "wheelbase");
   EXPECT_EQ(innerAngle(kAxle, degrees(-1)).error().field, "outer");
   EXPECT_EQ(innerAngle(kAxle, degrees(70)).error().field, "outer") << "the inner one beyond 90";
+  EXPECT_EQ(innerDeviation(kAxle, degrees(20), degrees(90)).error().field, "measured_inner");
+  EXPECT_NEAR(inDegrees(innerDeviation(kAxle, degrees(20), degrees(24)).value()), -0.10, 0.02);
   EXPECT_EQ(outerAngle(kAxle, degrees(90)).error().field, "inner");
 }
 

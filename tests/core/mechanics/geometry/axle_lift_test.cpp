@@ -63,6 +63,8 @@ TEST(AxleLift, RefusesWhatCannotBe) {
   EXPECT_EQ(fieldOf(0, 0, 0), "arm_length");
   EXPECT_EQ(fieldOf(800, 850, 0), "pivot_height");
   EXPECT_EQ(fieldOf(800, 100, 750), "lift");
+  EXPECT_EQ(casterAfter(degrees(31), {}).error().field, "caster_before");
+  EXPECT_NEAR(inDegrees(casterAfter(degrees(3), degrees(-3.63)).value()), -0.63, 1e-9);
   EXPECT_EQ(wedgeAngle({millimetres(3), {}}).error().field, "wedge_length");
   EXPECT_EQ(wedgeAngle({millimetres(60), millimetres(60)}).error().field, "wedge_rise");
   EXPECT_EQ(wedgeAngle({millimetres(-1), millimetres(60)}).error().field, "wedge_rise");

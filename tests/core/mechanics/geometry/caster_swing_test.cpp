@@ -200,8 +200,8 @@ TEST(CasterSwing, UncertaintyAgainstSimulation) {
 TEST(CasterSwing, ARakedFrame) {
   // Specified 1.5 at level frame, front down by 0.75: 0.75 is to be measured. US Army maintenance
   // practice.
-  EXPECT_NEAR(inDegrees(casterToMeasure(degrees(1.5), degrees(0.75))), 0.75, 0.001);
-  EXPECT_NEAR(inDegrees(casterAtLevelFrame(degrees(0.75), degrees(0.75))), 1.5, 0.001);
+  EXPECT_NEAR(inDegrees(casterToMeasure(degrees(1.5), degrees(0.75)).value()), 0.75, 0.001);
+  EXPECT_NEAR(inDegrees(casterAtLevelFrame(degrees(0.75), degrees(0.75)).value()), 1.5, 0.001);
 }
 
 TEST(CasterSwing, RefusesWhatCannotBe) {
@@ -217,6 +217,7 @@ TEST(CasterSwing, RefusesWhatCannotBe) {
             "measure.not_finite");
   EXPECT_EQ(uncertaintyOfSwing({}, degrees(20), {degrees(-1), {}}).error().field,
             "reading_uncertainty");
+  EXPECT_EQ(casterAtLevelFrame({}, degrees(31)).error().field, "frame_angle");
   EXPECT_EQ(turnShownFromWord(word(TurnShown::AboutAxis)), TurnShown::AboutAxis);
 }
 

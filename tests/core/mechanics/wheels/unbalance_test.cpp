@@ -27,7 +27,7 @@ const Length kWheel195 = radiusOf(2113.7);
 
 UnbalanceAtSpeed one(double gramsOn, double radius, Length wheel, double kilometres) {
   const std::vector<WheelWeight> weights{{kInner, grams(gramsOn), {}}};
-  return unbalanceAtSpeed(weights, {millimetres(radius), millimetres(150)},
+  return unbalanceAtSpeed(weights, {millimetres(radius), millimetres(150), {}},
                           kilometresPerHour(kilometres), wheel)
       .value();
 }
@@ -54,7 +54,7 @@ TEST(UnbalanceAtSpeed, GrowsWithTheSquareOfTheSpeed) {
 TEST(UnbalanceAtSpeed, APairOppositeEachOtherHidesFromABubbleBalance) {
   const std::vector<WheelWeight> pair{{kInner, grams(20), degrees(0)},
                                       {kOuter, grams(20), degrees(180)}};
-  const auto got = unbalanceAtSpeed(pair, {millimetres(203.2), millimetres(150)},
+  const auto got = unbalanceAtSpeed(pair, {millimetres(203.2), millimetres(150), {}},
                                     kilometresPerHour(80), kWheel205)
                        .value();
   EXPECT_NEAR(gramMillimetres(got.statical.amount), 0, 1e-9);
@@ -62,15 +62,18 @@ TEST(UnbalanceAtSpeed, APairOppositeEachOtherHidesFromABubbleBalance) {
   EXPECT_NEAR(got.couple.si(), 2.317, 0.01);
   EXPECT_NEAR(inDegrees(got.coupleAngle), 180, 1e-9);
   // A single weight on a lever of 60 mm turns the wheel about its swivel by less.
-  EXPECT_NEAR((one(20, 203.2, kWheel205, 80).force * millimetres(60)).si(), 0.93, 0.005);
+  const std::vector<WheelWeight> single{{kInner, grams(20), {}}};
+  const BalanceGeometry lever{millimetres(203.2), millimetres(150), millimetres(60)};
+  const auto turned = unbalanceAtSpeed(single, lever, kilometresPerHour(80), kWheel205).value();
+  EXPECT_NEAR(turned.momentOfForce.si(), 0.93, 0.005);
 }
 
 TEST(UnbalanceAtSpeed, BothPlanesAlikeAreAllStatic) {
   const std::vector<WheelWeight> pair{{kInner, grams(15), degrees(70)},
                                       {kOuter, grams(15), degrees(70)}};
-  const auto got =
-      unbalanceAtSpeed(pair, {millimetres(200), millimetres(150)}, kilometresPerHour(80), kWheel205)
-          .value();
+  const auto got = unbalanceAtSpeed(pair, {millimetres(200), millimetres(150), {}},
+                                    kilometresPerHour(80), kWheel205)
+                       .value();
   EXPECT_NEAR(gramMillimetres(got.statical.amount), 6000, 1e-6);
   EXPECT_NEAR(inDegrees(got.statical.angle), 70, 1e-9);
   EXPECT_NEAR(got.couple.si(), 0, 1e-12);
@@ -81,7 +84,8 @@ TEST(UnbalanceAtSpeed, WeightsAddAsVectors) {
   const std::vector<WheelWeight> weights{{kOuter, grams(30), degrees(0)},
                                          {kOuter, grams(40), degrees(90)}};
   const auto got =
-      unbalanceAtSpeed(weights, {millimetres(100), {}}, kilometresPerHour(50), metres(0.3)).value();
+      unbalanceAtSpeed(weights, {millimetres(100), {}, {}}, kilometresPerHour(50), metres(0.3))
+          .value();
   EXPECT_NEAR(gramMillimetres(got.outer.amount), 5000, 1e-6);
   EXPECT_NEAR(inDegrees(got.outer.angle), 53.1301, 1e-4);
   EXPECT_EQ(got.inner.amount.si(), 0);
@@ -90,8 +94,8 @@ TEST(UnbalanceAtSpeed, WeightsAddAsVectors) {
 
 TEST(UnbalanceAtSpeed, StandingStillOrWithoutWeightsNothingPulls) {
   EXPECT_EQ(one(20, 203.2, kWheel205, 0).force.si(), 0);
-  const auto none =
-      unbalanceAtSpeed({}, {millimetres(200), millimetres(150)}, kilometresPerHour(80), kWheel205);
+  const auto none = unbalanceAtSpeed({}, {millimetres(200), millimetres(150), {}},
+                                     kilometresPerHour(80), kWheel205);
   EXPECT_EQ(none.value().force.si(), 0);
   EXPECT_EQ(none.value().statical.angle.si(), 0);
 }
@@ -126,14 +130,14 @@ TEST(UnbalanceGrade, AllowanceAndGradeAreInverse) {
 }
 
 TEST(UnbalanceAtSpeed, RefusesWhatCannotBe) {
-  const BalanceGeometry geometry{millimetres(200), millimetres(150)};
+  const BalanceGeometry geometry{millimetres(200), millimetres(150), {}};
   const auto fieldOf = [&](const WheelWeight& weight) {
     const std::vector<WheelWeight> weights{{kInner, grams(1), {}}, weight};
     return unbalanceAtSpeed(weights, geometry, kilometresPerHour(80), metres(0.36)).error().field;
   };
   EXPECT_EQ(fieldOf({kOuter, grams(-1), {}}), "weights/1/amount");
   EXPECT_EQ(fieldOf({kOuter, grams(1), radians(std::nan(""))}), "weights/1/angle");
-  EXPECT_EQ(unbalanceAtSpeed({}, {{}, {}}, {}, metres(1)).error().field, "weight_radius");
+  EXPECT_EQ(unbalanceAtSpeed({}, {{}, {}, {}}, {}, metres(1)).error().field, "weight_radius");
   EXPECT_EQ(unbalanceAtSpeed({}, geometry, kilometresPerHour(-1), metres(1)).error().field,
             "speed");
   EXPECT_EQ(unbalanceAtSpeed({}, geometry, {}, {}).error().field, "dynamic_radius");
