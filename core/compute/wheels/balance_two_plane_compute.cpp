@@ -116,33 +116,7 @@ constexpr std::string_view kExampleInput = R"({
   "fitted": {"inner": {"amount": "25 g", "angle": "120 deg"},
              "outer": {"amount": "20 g", "angle": "250 deg"}}})";
 
-}  // namespace
-
-Description describeBalanceTwoPlane() {
-  return {.title = "Balance in two planes from two trial weights",
-          .method = "influence coefficients of two planes; correction solves initial + a B = 0",
-          .source = "textbook method of influence coefficients, from memory",
-          .inputs = withEnvelope(
-              {pairField("initial", "vibration before any weight", readings()),
-               pairField("trial_inner", "the run with a trial weight in the inner plane", trial()),
-               pairField("trial_outer", "the run with a trial weight in the outer plane", trial()),
-               pairField("fitted",
-                         "weights to be fitted instead of the exact ones; gives what is "
-                         "left",
-                         weights(), Presence::Optional)}),
-          .outputs = {influenceField(),
-                      pairField("unbalance", "the heavy spots: no weight belongs here", weights()),
-                      pairField("correction", "the weights to fit, opposite the heavy spots",
-                                weights()),
-                      {.name = "condition",
-                       .kind = "number",
-                       .presence = Presence::Required,
-                       .range = "1 or more",
-                       .meaning = "by how much at most relative errors of the readings grow"},
-                      pairField("residual", "what is left with fitted on", readings(),
-                                Presence::Optional)},
-          .exampleInput = kExampleInput,
-          .exampleOutput = R"({
+constexpr std::string_view kExampleOutput = R"({
   "result": {
     "influence": [
       {
@@ -187,15 +161,43 @@ Description describeBalanceTwoPlane() {
     {
       "code": "same_speed",
       "text": "All runs at one speed, on clean wheels without old weights; each trial weight)"
-                           R"( off again before the next."},
+                                            R"( off again before the next."},
     {
       "code": "check_by_a_run",
       "text": "Fit the correction and run again: what is read then is the proof, not this)"
-                           R"( figure."}],
+                                            R"( figure."}],
   "method": {
     "name": "influence coefficients of two planes; correction solves initial + a B = 0",
     "source": "textbook method of influence coefficients, from memory",
-    "options": {}}})"};
+    "options": {}}})";
+
+}  // namespace
+
+Description describeBalanceTwoPlane() {
+  return {.title = "Balance in two planes from two trial weights",
+          .method = "influence coefficients of two planes; correction solves initial + a B = 0",
+          .source = "textbook method of influence coefficients, from memory",
+          .inputs = withEnvelope(
+              {pairField("initial", "vibration before any weight", readings()),
+               pairField("trial_inner", "the run with a trial weight in the inner plane", trial()),
+               pairField("trial_outer", "the run with a trial weight in the outer plane", trial()),
+               pairField("fitted",
+                         "weights to be fitted instead of the exact ones; gives what is "
+                         "left",
+                         weights(), Presence::Optional)}),
+          .outputs = {influenceField(),
+                      pairField("unbalance", "the heavy spots: no weight belongs here", weights()),
+                      pairField("correction", "the weights to fit, opposite the heavy spots",
+                                weights()),
+                      {.name = "condition",
+                       .kind = "number",
+                       .presence = Presence::Required,
+                       .range = "1 or more",
+                       .meaning = "by how much at most relative errors of the readings grow"},
+                      pairField("residual", "what is left with fitted on", readings(),
+                                Presence::Optional)},
+          .exampleInput = kExampleInput,
+          .exampleOutput = kExampleOutput};
 }
 
 Result<Outcome> runBalanceTwoPlane(const Json& json) {

@@ -92,22 +92,8 @@ std::vector<FieldDescription> outputFields() {
       quantityField("hot_pressure", QuantityKind::Pressure, "at hot_temperature")};
 }
 
-}  // namespace
-
-Description describeTyre() {
-  return {.title = "What the marking of a tyre says",
-          .method =
-              "nominal dimensions, load index, speed symbol; load over pressure to the power "
-              "0.8; constant volume for the temperature",
-          .source = "ISO 4000-1, UN R30, R54 and R117 (from memory); public trade tables",
-          .inputs = withEnvelope(inputFields(), optionFields()),
-          .outputs = outputFields(),
-          .exampleInput = R"({"designation": "215 R15 99Q", "measuring_rim_width": "6 in",
-                              "rim_width": "7 in", "reference_pressure": "2.4 bar",
-                              "pressure": "1.9 bar", "load": "560 kg", "cold_pressure": "1.9 bar",
-                              "cold_temperature": "12 degC", "hot_temperature": "43 degC"})",
-          .exampleOutput =
-              R"({
+constexpr std::string_view kExampleOutput =
+    R"({
   "result": {
     "form": "metric_without_aspect",
     "construction": "radial",
@@ -133,11 +119,11 @@ Description describeTyre() {
     {
       "code": "assumed_aspect",
       "text": "/designation: no aspect is marked, so 82 % was taken. Trade lists say 82 %,)"
-              R"( others 80 %, about 1 % of the diameter apart; a roll-out settles it."},
+    R"( others 80 %, about 1 % of the diameter apart; a roll-out settles it."},
     {
       "code": "pressure_documentation",
       "text": "Pressures are set cold to the vehicle's documentation; never lower than it)"
-              R"( says because of this figure."},
+    R"( says because of this figure."},
     {
       "code": "never_let_out",
       "text": "A warm tyre reads high: let nothing out of it, set it cold."},
@@ -146,9 +132,25 @@ Description describeTyre() {
       "text": "Which tyres may be fitted is in the vehicle's documentation and local rules."}],
   "method": {
     "name": "nominal dimensions, load index, speed symbol; load over pressure to the power)"
-              R"( 0.8; constant volume for the temperature",
+    R"( 0.8; constant volume for the temperature",
     "source": "ISO 4000-1, UN R30, R54 and R117 (from memory); public trade tables",
-    "options": {"assumed_aspect": 82, "ambient_pressure": "1.01325 bar"}}})"};
+    "options": {"assumed_aspect": 82, "ambient_pressure": "1.01325 bar"}}})";
+
+}  // namespace
+
+Description describeTyre() {
+  return {.title = "What the marking of a tyre says",
+          .method =
+              "nominal dimensions, load index, speed symbol; load over pressure to the power "
+              "0.8; constant volume for the temperature",
+          .source = "ISO 4000-1, UN R30, R54 and R117 (from memory); public trade tables",
+          .inputs = withEnvelope(inputFields(), optionFields()),
+          .outputs = outputFields(),
+          .exampleInput = R"({"designation": "215 R15 99Q", "measuring_rim_width": "6 in",
+                              "rim_width": "7 in", "reference_pressure": "2.4 bar",
+                              "pressure": "1.9 bar", "load": "560 kg", "cold_pressure": "1.9 bar",
+                              "cold_temperature": "12 degC", "hot_temperature": "43 degC"})",
+          .exampleOutput = kExampleOutput};
 }
 
 }  // namespace sw::compute

@@ -118,21 +118,7 @@ void noteWeights(const UnbalanceInput& input, const mechanics::UnbalanceAtSpeed&
                    "practice)."});
 }
 
-}  // namespace
-
-Description describeUnbalance() {
-  return {.title = "What weights on a turning wheel do",
-          .method = "m r w^2 in each plane; static sum and couple about the middle",
-          .source = "plane dynamics; ISO 21940-11, from memory, for the grade",
-          .inputs = withEnvelope(unbalanceInputFields(), unbalanceOptionFields()),
-          .outputs = unbalanceOutputFields(),
-          .exampleInput = R"({"weights": [{"plane": "inner", "amount": "30 g", "angle": "20 deg"},
-                                          {"plane": "outer", "amount": "15 g", "angle": "245 deg"}],
-                              "weight_radius": "195 mm", "plane_spacing": "165 mm",
-                              "speed": "85 km/h", "tyre_on": "215/75 R15", "lever": "70 mm",
-                              "limit_each_plane": "10 g", "weight_uncertainty": "2 g",
-                              "wheel_mass": "24 kg"})",
-          .exampleOutput = R"({
+constexpr std::string_view kExampleOutput = R"({
   "result": {
     "wheel_frequency": "11.0040481951419 Hz",
     "inner": {
@@ -163,14 +149,14 @@ Description describeUnbalance() {
     {
       "code": "grade_is_information",
       "text": "A grade is far looser than a workshop: judge by the grams of each plane, 5 to)"
-                           R"( 10 g (common practice)."},
+                                            R"( 10 g (common practice)."},
     {
       "code": "square_of_speed",
       "text": "Force and couple grow with the square of the speed."},
     {
       "code": "couple_leads",
       "text": "The couple turns the wheel about its swivel by more than the force on this)"
-                           R"( lever: a bubble balance does not see it."}],
+                                            R"( lever: a bubble balance does not see it."}],
   "method": {
     "name": "m r w^2 in each plane; static sum and couple about the middle",
     "source": "plane dynamics; ISO 21940-11, from memory, for the grade",
@@ -179,7 +165,23 @@ Description describeUnbalance() {
       "circumference_uncertainty": 0.015,
       "assumed_aspect": 82,
       "grade": 40,
-      "confidence": 0.95}}})"};
+      "confidence": 0.95}}})";
+
+}  // namespace
+
+Description describeUnbalance() {
+  return {.title = "What weights on a turning wheel do",
+          .method = "m r w^2 in each plane; static sum and couple about the middle",
+          .source = "plane dynamics; ISO 21940-11, from memory, for the grade",
+          .inputs = withEnvelope(unbalanceInputFields(), unbalanceOptionFields()),
+          .outputs = unbalanceOutputFields(),
+          .exampleInput = R"({"weights": [{"plane": "inner", "amount": "30 g", "angle": "20 deg"},
+                                          {"plane": "outer", "amount": "15 g", "angle": "245 deg"}],
+                              "weight_radius": "195 mm", "plane_spacing": "165 mm",
+                              "speed": "85 km/h", "tyre_on": "215/75 R15", "lever": "70 mm",
+                              "limit_each_plane": "10 g", "weight_uncertainty": "2 g",
+                              "wheel_mass": "24 kg"})",
+          .exampleOutput = kExampleOutput};
 }
 
 Result<Outcome> runUnbalance(const Json& json) {

@@ -130,19 +130,8 @@ std::vector<FieldDescription> outputFields() {
           atFrequencies()};
 }
 
-}  // namespace
-
-Description describeWheelFrequency() {
-  return {.title = "How often a wheel shakes at a speed, and the speed for a shake",
-          .method = "speed over rolling circumference, times the order or the final drive ratio",
-          .source = "ETRTO and WdK factors as quoted; JCGM 100:2008 5.1.6",
-          .inputs = withEnvelope(inputFields(), optionFields()),
-          .outputs = outputFields(),
-          .exampleInput = R"({"tyre_on": "225/75 R16", "built_with_tyre": "215/80 R15",
-                              "speed_from": "dial", "speeds": ["70 km/h"],
-                              "frequencies": ["11.2 Hz"], "speed_uncertainty": "1 km/h",
-                              "final_drive": 3.7, "options": {"orders": 2}})",
-          .exampleOutput = R"({
+constexpr std::string_view kExampleOutput =
+    R"({
   "result": {
     "circumference": "2268.895 mm",
     "standard_uncertainty": "34.033425 mm",
@@ -185,11 +174,11 @@ Description describeWheelFrequency() {
     {
       "code": "order_tolerance",
       "text": "The circumference is known to 3 % (k = 2): take no order for found that fits)"
-                           R"( closer than that, and measure a roll-out for less."},
+    R"( closer than that, and measure a roll-out for less."},
     {
       "code": "dial_follows_its_tyre",
       "text": "The dial counts turns for the tyre the vehicle was built with, so its speed)"
-                           R"( gives the frequency whatever tyre is on."},
+    R"( gives the frequency whatever tyre is on."},
     {
       "code": "dial_reads_high",
       "text": "A dial may show more than the true speed; a satellite speed is better."}],
@@ -201,7 +190,21 @@ Description describeWheelFrequency() {
       "circumference_uncertainty": 0.015,
       "assumed_aspect": 82,
       "orders": 2,
-      "speed_growth": "none"}}})"};
+      "speed_growth": "none"}}})";
+
+}  // namespace
+
+Description describeWheelFrequency() {
+  return {.title = "How often a wheel shakes at a speed, and the speed for a shake",
+          .method = "speed over rolling circumference, times the order or the final drive ratio",
+          .source = "ETRTO and WdK factors as quoted; JCGM 100:2008 5.1.6",
+          .inputs = withEnvelope(inputFields(), optionFields()),
+          .outputs = outputFields(),
+          .exampleInput = R"({"tyre_on": "225/75 R16", "built_with_tyre": "215/80 R15",
+                              "speed_from": "dial", "speeds": ["70 km/h"],
+                              "frequencies": ["11.2 Hz"], "speed_uncertainty": "1 km/h",
+                              "final_drive": 3.7, "options": {"orders": 2}})",
+          .exampleOutput = kExampleOutput};
 }
 
 }  // namespace sw::compute
