@@ -185,7 +185,8 @@ TEST(ComputeBalance, TheCorrectionIsOppositeTheUnbalance) {
   const std::string runs = R"({
       "initial": {"inner": {"amount": 8.5, "angle": 60}, "outer": {"amount": 6.5, "angle": 205}},
       "trial_inner": {"weight": {"amount": 10, "angle": 270},
-                      "inner": {"amount": 6.0, "angle": 125}, "outer": {"amount": 4.5, "angle": 230}},
+                      "inner": {"amount": 6.0, "angle": 125},
+                      "outer": {"amount": 4.5, "angle": 230}},
       "trial_outer": {"weight": {"amount": 12, "angle": 180},
                       "inner": {"amount": 6.0, "angle": 35},
                       "outer": {"amount": 10.5, "angle": 160}})";

@@ -164,8 +164,8 @@ TEST(CasterSwing, StartCamberAndToeDoNotMatterToSmallAngles) {
 }
 
 TEST(CasterSwing, SmallAnglesStayWithinAPerCentAtUsualAxes) {
-  for (double caster = 1; caster <= 5; caster += 1) {
-    for (double inclination = 5; inclination <= 10; inclination += 1) {
+  for (const double caster : {1.0, 2.0, 3.0, 4.0, 5.0}) {
+    for (const double inclination : {5.0, 6.5, 8.0, 10.0}) {
       const Readings readings = read({caster, inclination, 1}, 20, TurnShown::Turntable);
       EXPECT_NEAR(inDegrees(smallAngleSwing(readings.cambers).value()) / caster, 1, 0.0125);
       EXPECT_NEAR(inDegrees(smallAngleSwing(readings.tilts).value()) / inclination, 1, 0.016);

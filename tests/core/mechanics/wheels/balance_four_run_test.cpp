@@ -39,7 +39,7 @@ TEST(BalanceFourRuns, WorkedRow) {
 }
 
 TEST(BalanceFourRuns, FindsAnyHeavySpot) {
-  for (double heavy = 0; heavy < 360; heavy += 17) {
+  for (int heavy = 0; heavy < 360; heavy += 17) {
     for (const double effect : {0.4, 1.0, 3.0}) {
       const auto got = balanceFourRuns(linearWheel(1.7, effect, heavy)).value();
       EXPECT_NEAR(got.unbalance.amount / grams(1), 20 * 1.7 / effect, 1e-9);
