@@ -5,6 +5,9 @@
 
 namespace sw::compute {
 
+[[nodiscard]] Description describeThread();
+[[nodiscard]] Result<Outcome> runThread(const Json& json);
+
 [[nodiscard]] Description describeTightenPattern();
 [[nodiscard]] Result<Outcome> runTightenPattern(const Json& json);
 

@@ -9,6 +9,8 @@ namespace sw::compute {
 namespace {
 
 constexpr std::array kTable{
+    Calculation{"thread", "Diameters, stress area, strength and look-alikes of a thread",
+                Subject::Bolts, describeThread, runThread},
     Calculation{"tighten-pattern", "The crosswise order of fasteners on one circle", Subject::Bolts,
                 describeTightenPattern, runTightenPattern},
 };
