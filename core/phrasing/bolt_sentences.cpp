@@ -38,6 +38,40 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                         "[{field}: ]the standard does not have class[ {text}] in this size[ "
                         "({found})]. Check the marking.",
                         "{text} is a strength class, {found} a diameter")},
+    {"bolts.bad_friction",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]a coefficient of friction lies above 0 and not above 1, the "
+                        "lower end first[; this is {min}][ to {max}]. Correct it.",
+                        "range of friction")},
+    {"bolts.open_friction_class",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]friction class[ {text}] has no upper end. Give the greatest "
+                        "friction as max.",
+                        "{text} is a friction class")},
+    {"bolts.needs_face",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]for this size both diameters of the face that rubs are needed, "
+                        "or none. Measure the other one.",
+                        "face under the head of a bolt")},
+    {"bolts.face_inside_hole",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]the face that rubs[, {text},] is not larger than its hole[ "
+                        "({min})]. Check both.",
+                        "diameters of the face under a head")},
+    {"bolts.bad_share",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]a share of the yield strength lies above 0 and not above 1[; "
+                        "this is {text}]. Correct it.",
+                        "utilisation of a bolt")},
+    {"bolts.bad_scatter",
+     QT_TRANSLATE_NOOP3(
+         "phrasing", "[{field}: ]a scatter lies from 0 to below 1[; this is {text}]. Correct it.",
+         "scatter of a clamp force, 0.23 for 23 %")},
+    {"bolts.bad_tightening_factor",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]a tightening factor is 1 or more[; this is {text}]. It is the "
+                        "greatest force divided by the least.",
+                        "tightening factor of VDI 2230")},
 });
 
 }  // namespace

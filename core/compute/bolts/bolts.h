@@ -8,6 +8,9 @@ namespace sw::compute {
 [[nodiscard]] Description describeThread();
 [[nodiscard]] Result<Outcome> runThread(const Json& json);
 
+[[nodiscard]] Description describeClampForce();
+[[nodiscard]] Result<Outcome> runClampForce(const Json& json);
+
 [[nodiscard]] Description describeTightenPattern();
 [[nodiscard]] Result<Outcome> runTightenPattern(const Json& json);
 

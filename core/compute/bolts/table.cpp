@@ -11,6 +11,9 @@ namespace {
 constexpr std::array kTable{
     Calculation{"thread", "Diameters, stress area, strength and look-alikes of a thread",
                 Subject::Bolts, describeThread, runThread},
+    Calculation{"clamp-force",
+                "Torque and clamp force of a bolt, and how much of its strength they use",
+                Subject::Bolts, describeClampForce, runClampForce},
     Calculation{"tighten-pattern", "The crosswise order of fasteners on one circle", Subject::Bolts,
                 describeTightenPattern, runTightenPattern},
 };
