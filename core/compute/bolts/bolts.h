@@ -11,6 +11,9 @@ namespace sw::compute {
 [[nodiscard]] Description describeClampForce();
 [[nodiscard]] Result<Outcome> runClampForce(const Json& json);
 
+[[nodiscard]] Description describeTorquePlausibility();
+[[nodiscard]] Result<Outcome> runTorquePlausibility(const Json& json);
+
 [[nodiscard]] Description describeTightenPattern();
 [[nodiscard]] Result<Outcome> runTightenPattern(const Json& json);
 

@@ -19,6 +19,8 @@ constexpr NumberRange kCoefficient{.least = 0, .most = 1, .text = "more than 0, 
 struct GivenEnds {
   std::optional<double> least;
   std::optional<double> most;
+
+  [[nodiscard]] bool any() const { return least || most; }
 };
 
 GivenEnds endsField(InputReader& reader, std::string_view key) {
@@ -46,25 +48,30 @@ FieldDescription rangeDescription(std::string_view name, std::string_view meanin
 
 }  // namespace
 
-FrictionInput frictionFields(InputReader& reader) {
+FrictionInput frictionField(InputReader& reader) {
   FrictionInput input;
   const auto frictionClass = choice<FrictionClass>(reader, "friction_class");
-  const GivenEnds both = endsField(reader, "friction");
-  FrictionRange usual;
+  const GivenEnds ends = endsField(reader, "friction");
+  FrictionRange range;
   if (frictionClass) {
-    const auto named = mechanics::frictionOf(*frictionClass, both.least, both.most);
-    if (named) usual = *named;
+    const auto named = mechanics::frictionOf(*frictionClass, ends.least, ends.most);
+    if (named) range = *named;
     if (!named) reader.fail(named.error().about(reader.fields().pathOf("friction")));
   } else {
-    usual = filled(reader, "friction", both, usual);
+    range = filled(reader, "friction", ends, range);
   }
+  input.range = {range, range};
+  if (frictionClass || ends.any()) input.knowledge = FrictionKnowledge::Given;
+  return input;
+}
+
+FrictionInput frictionFields(InputReader& reader) {
+  FrictionInput input = frictionField(reader);
   const GivenEnds thread = endsField(reader, "thread_friction");
   const GivenEnds head = endsField(reader, "head_friction");
-  input.range.thread = filled(reader, "thread_friction", thread, usual);
-  input.range.head = filled(reader, "head_friction", head, usual);
-  const bool given = frictionClass || both.least || both.most || thread.least || thread.most ||
-                     head.least || head.most;
-  if (given) input.knowledge = FrictionKnowledge::Given;
+  input.range.thread = filled(reader, "thread_friction", thread, input.range.thread);
+  input.range.head = filled(reader, "head_friction", head, input.range.head);
+  if (thread.any() || head.any()) input.knowledge = FrictionKnowledge::Given;
   return input;
 }
 
@@ -73,7 +80,7 @@ mechanics::BearingFace faceFields(InputReader& reader) {
           reader.optional<Length>("hole_diameter", Sign::Positive)};
 }
 
-std::vector<FieldDescription> frictionDescriptions() {
+std::vector<FieldDescription> frictionDescription() {
   return {{.name = "friction_class",
            .kind = "word",
            .range = "A | B | C | D | E",
@@ -81,9 +88,15 @@ std::vector<FieldDescription> frictionDescriptions() {
                       "0.14-0.24 as delivered, D 0.20-0.35 dry zinc, E 0.30 and more"},
           rangeDescription("friction",
                            "coefficient in thread and under the head; replaces ends of "
-                           "the class. Nothing said: 0.08 to 0.24"),
-          rangeDescription("thread_friction", "where the thread differs"),
-          rangeDescription("head_friction", "where the face under the turned part differs")};
+                           "the class. Nothing said: 0.08 to 0.24")};
+}
+
+std::vector<FieldDescription> frictionDescriptions() {
+  auto fields = frictionDescription();
+  fields.push_back(rangeDescription("thread_friction", "where the thread differs"));
+  fields.push_back(
+      rangeDescription("head_friction", "where the face under the turned part differs"));
+  return fields;
 }
 
 std::vector<FieldDescription> faceDescriptions() {

@@ -18,10 +18,13 @@ struct FrictionInput {
   mechanics::JointFriction range;
   FrictionKnowledge knowledge = FrictionKnowledge::Assumed;
 };
-/// Reads friction_class, friction, thread_friction and head_friction; errors are kept.
+/// Reads friction_class and friction: the same in thread and under the head. Errors are kept.
+[[nodiscard]] FrictionInput frictionField(InputReader& reader);
+/// The same, and thread_friction and head_friction, which replace it.
 [[nodiscard]] FrictionInput frictionFields(InputReader& reader);
 /// Reads bearing_diameter and hole_diameter.
 [[nodiscard]] mechanics::BearingFace faceFields(InputReader& reader);
+[[nodiscard]] std::vector<FieldDescription> frictionDescription();
 [[nodiscard]] std::vector<FieldDescription> frictionDescriptions();
 [[nodiscard]] std::vector<FieldDescription> faceDescriptions();
 

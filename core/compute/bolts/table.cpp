@@ -14,6 +14,8 @@ constexpr std::array kTable{
     Calculation{"clamp-force",
                 "Torque and clamp force of a bolt, and how much of its strength they use",
                 Subject::Bolts, describeClampForce, runClampForce},
+    Calculation{"torque-plausibility", "Is a tightening torque believable for this bolt?",
+                Subject::Bolts, describeTorquePlausibility, runTorquePlausibility},
     Calculation{"tighten-pattern", "The crosswise order of fasteners on one circle", Subject::Bolts,
                 describeTightenPattern, runTightenPattern},
 };
