@@ -72,6 +72,25 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                         "[{field}: ]a tightening factor is 1 or more[; this is {text}]. It is the "
                         "greatest force divided by the least.",
                         "tightening factor of VDI 2230")},
+    {"bolts.bad_adapter_angle",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ][{text}: ]the angle of an adapter lies from -180 to 180 "
+                        "degrees. Correct it.",
+                        "{text} is an angle")},
+    {"bolts.adapter_has_no_lever",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]the adapter reaches back to the hand, so there is no lever. "
+                        "Turn it forward or take a shorter one.",
+                        "crowfoot on a torque wrench")},
+    {"bolts.bad_deviation",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]a permitted deviation lies between 0 and 1[; this is {text}]. "
+                        "Write 0.04 for 4 %.",
+                        "deviation of a torque wrench")},
+    {"bolts.wrench_range",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]the lowest mark of a wrench is below its maximum. Check both.",
+                        "torque wrench")},
 });
 
 }  // namespace

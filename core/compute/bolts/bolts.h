@@ -14,6 +14,9 @@ namespace sw::compute {
 [[nodiscard]] Description describeTorquePlausibility();
 [[nodiscard]] Result<Outcome> runTorquePlausibility(const Json& json);
 
+[[nodiscard]] Description describeWrenchSetting();
+[[nodiscard]] Result<Outcome> runWrenchSetting(const Json& json);
+
 [[nodiscard]] Description describeTightenPattern();
 [[nodiscard]] Result<Outcome> runTightenPattern(const Json& json);
 

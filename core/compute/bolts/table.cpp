@@ -16,6 +16,8 @@ constexpr std::array kTable{
                 Subject::Bolts, describeClampForce, runClampForce},
     Calculation{"torque-plausibility", "Is a tightening torque believable for this bolt?",
                 Subject::Bolts, describeTorquePlausibility, runTorquePlausibility},
+    Calculation{"wrench-setting", "What to set a torque wrench to, which one, and is it right?",
+                Subject::Bolts, describeWrenchSetting, runWrenchSetting},
     Calculation{"tighten-pattern", "The crosswise order of fasteners on one circle", Subject::Bolts,
                 describeTightenPattern, runTightenPattern},
 };
