@@ -91,6 +91,20 @@ constexpr auto kRows = std::to_array<SentenceRow>({
      QT_TRANSLATE_NOOP3("phrasing",
                         "[{field}: ]the lowest mark of a wrench is below its maximum. Check both.",
                         "torque wrench")},
+    {"bolts.range_upside_down",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]the upper limit is below the lower one. Check both.",
+                        "limits of a torque")},
+    {"bolts.bad_slots",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ][{text}: ]a castellated nut has an even number of slots, from "
+                        "2[ to {most}]. Count them.",
+                        "{text} is a number of slots")},
+    {"bolts.bad_cross_holes",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ][{text}: ]a bolt has one hole for the pin, or two crossed "
+                        "ones. Look again.",
+                        "{text} is a number of holes")},
 });
 
 }  // namespace

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "compute/bolts/bolt_fields.h"
 
+#include <nlohmann/json.hpp>
+
+#include "compute/output.h"
 #include "mechanics/bolts/thread_designation.h"
 #include "units/format.h"
 
@@ -44,6 +47,36 @@ FieldDescription strengthDescription(Presence presence, std::string_view meaning
               "4.6 | 4.8 | 5.6 | 5.8 | 6.8 | 8.8 | 9.8 | 10.9 | 12.9 | grade_2 | grade_5 | "
               "grade_8",
           .meaning = meaning};
+}
+
+std::optional<mechanics::TorqueRange> torqueRangeField(InputReader& reader, std::string_view key) {
+  std::optional<mechanics::TorqueRange> range;
+  reader.inObject(key, [&](InputReader& inner) {
+    mechanics::TorqueRange read;
+    read.least = inner.required<Torque>("min", Sign::Positive);
+    read.most = inner.optional<Torque>("max", Sign::Positive);
+    if (const auto error = mechanics::findBadRange(read)) {
+      inner.fail(error->about(inner.fields().pathOf(error->field)));
+    }
+    range = read;
+  });
+  return range;
+}
+
+Json torqueRangeJson(const mechanics::TorqueRange& range) {
+  Json json = {{"min", quantityText(range.least)}};
+  if (range.most) json["max"] = quantityText(*range.most);
+  return json;
+}
+
+FieldDescription torqueRangeDescription(std::string_view name, std::string_view meaning) {
+  return {.name = name,
+          .kind = "object",
+          .meaning = meaning,
+          .fields = {
+              quantityField("min", QuantityKind::Torque, "lower limit, or the only figure",
+                            {.presence = Presence::Required, .range = "more than 0"}),
+              quantityField("max", QuantityKind::Torque, "upper limit", {.range = "min or more"})}};
 }
 
 std::string stressText(Pressure stress) {

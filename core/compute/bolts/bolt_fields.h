@@ -10,6 +10,7 @@
 #include "compute/input_reader.h"
 #include "mechanics/bolts/strength_class.h"
 #include "mechanics/bolts/thread.h"
+#include "mechanics/bolts/torque_range.h"
 
 // Fields that the calculations of fasteners share: words, threads, ranges, stresses.
 
@@ -41,6 +42,13 @@ template <HasWords E>
                                                               std::string_view key);
 [[nodiscard]] FieldDescription threadDescription(Presence presence);
 [[nodiscard]] FieldDescription strengthDescription(Presence presence, std::string_view meaning);
+
+/// {"min", "max"}, max where there is one; errors are kept.
+[[nodiscard]] std::optional<mechanics::TorqueRange> torqueRangeField(InputReader& reader,
+                                                                     std::string_view key);
+[[nodiscard]] Json torqueRangeJson(const mechanics::TorqueRange& range);
+[[nodiscard]] FieldDescription torqueRangeDescription(std::string_view name,
+                                                      std::string_view meaning);
 
 /// "640 MPa".
 [[nodiscard]] std::string stressText(Pressure stress);

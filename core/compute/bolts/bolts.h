@@ -17,6 +17,12 @@ namespace sw::compute {
 [[nodiscard]] Description describeWrenchSetting();
 [[nodiscard]] Result<Outcome> runWrenchSetting(const Json& json);
 
+[[nodiscard]] Description describePrevailingTorque();
+[[nodiscard]] Result<Outcome> runPrevailingTorque(const Json& json);
+
+[[nodiscard]] Description describeCastleNut();
+[[nodiscard]] Result<Outcome> runCastleNut(const Json& json);
+
 [[nodiscard]] Description describeTightenPattern();
 [[nodiscard]] Result<Outcome> runTightenPattern(const Json& json);
 

@@ -18,6 +18,10 @@ constexpr std::array kTable{
                 Subject::Bolts, describeTorquePlausibility, runTorquePlausibility},
     Calculation{"wrench-setting", "What to set a torque wrench to, which one, and is it right?",
                 Subject::Bolts, describeWrenchSetting, runWrenchSetting},
+    Calculation{"prevailing-torque", "Drag of a self-locking nut, and may a used one go on again?",
+                Subject::Bolts, describePrevailingTorque, runPrevailingTorque},
+    Calculation{"castle-nut", "A castellated nut: fit the pin, tighten on, or change the washer?",
+                Subject::Bolts, describeCastleNut, runCastleNut},
     Calculation{"tighten-pattern", "The crosswise order of fasteners on one circle", Subject::Bolts,
                 describeTightenPattern, runTightenPattern},
 };
