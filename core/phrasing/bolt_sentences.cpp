@@ -105,6 +105,21 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                         "[{field}: ][{text}: ]a bolt has one hole for the pin, or two crossed "
                         "ones. Look again.",
                         "{text} is a number of holes")},
+    {"bolts.bad_stages",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]stages are shares of the torque, rising, the last one 1[, at "
+                        "most {most} of them]. Write them like 0.5 and 1.",
+                        "stages of tightening")},
+    {"bolts.odometer_backwards",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]the odometer reads less than when the wheel was fitted. Check "
+                        "both readings.",
+                        "odometer")},
+    {"bolts.recheck_too_late",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]the first check of wheel nuts comes earlier[, after {most} at "
+                        "most]. Choose a shorter distance.",
+                        "{most} is a distance")},
 });
 
 }  // namespace

@@ -26,4 +26,7 @@ namespace sw::compute {
 [[nodiscard]] Description describeTightenPattern();
 [[nodiscard]] Result<Outcome> runTightenPattern(const Json& json);
 
+[[nodiscard]] Description describeWheelNutRecheck();
+[[nodiscard]] Result<Outcome> runWheelNutRecheck(const Json& json);
+
 }  // namespace sw::compute

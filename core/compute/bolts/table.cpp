@@ -24,6 +24,8 @@ constexpr std::array kTable{
                 Subject::Bolts, describeCastleNut, runCastleNut},
     Calculation{"tighten-pattern", "The crosswise order of fasteners on one circle", Subject::Bolts,
                 describeTightenPattern, runTightenPattern},
+    Calculation{"wheel-nut-recheck", "At which readings are wheel nuts checked again?",
+                Subject::Bolts, describeWheelNutRecheck, runWheelNutRecheck},
 };
 
 }  // namespace

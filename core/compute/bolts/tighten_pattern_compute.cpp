@@ -1,51 +1,132 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "compute/bolts/bolts.h"
-
 #include <nlohmann/json.hpp>
 
-#include "compute/input_reader.h"
+#include "compute/bolts/bolt_fields.h"
+#include "compute/bolts/bolts.h"
+#include "compute/output.h"
 #include "mechanics/bolts/tightening_order.h"
+#include "mechanics/bolts/tightening_rounds.h"
 
 namespace sw::compute {
 
-Description describeTightenPattern() {
-  std::vector<FieldDescription> inputs{{.name = "fasteners",
-                                        .kind = "whole number",
-                                        .presence = Presence::Required,
-                                        .range = "1 to 12",
-                                        .meaning = "on one circle, numbered clockwise"}};
-  for (auto& field : envelopeFields({})) inputs.push_back(std::move(field));
-  return {.title = "In which order are fasteners on a circle tightened?",
-          .method = "opposite to opposite, each once",
-          .source = "common practice, no source",
-          .inputs = std::move(inputs),
-          .outputs = {{.name = "order",
-                       .kind = "list of whole number",
-                       .presence = Presence::Required,
-                       .meaning = "the fasteners by number, first to last"}},
-          .exampleInput = R"({"fasteners": 5})",
-          .exampleOutput = R"({
-  "result": {"order": [1, 3, 5, 2, 4]},
+namespace {
+
+struct PatternInput {
+  int fasteners = 0;
+  std::optional<Torque> torque;
+  std::vector<double> stages{mechanics::kUsualStages.begin(), mechanics::kUsualStages.end()};
+};
+
+Result<PatternInput> read(const Json& json, std::vector<Note>& notes) {
+  InputReader reader(json, "", notes);
+  PatternInput input;
+  reader.requireKey("fasteners");
+  input.fasteners =
+      reader.wholeNumber("fasteners", 1, mechanics::kMostFasteners).value_or(input.fasteners);
+  input.torque = reader.optional<Torque>("torque", Sign::Positive);
+  if (reader.fields().has("stages")) {
+    input.stages = reader.quantities("stages", {.kind = QuantityKind::Number});
+    reader.requireKey("torque");
+  }
+  reader.takeSeed();
+  if (auto done = reader.finish(); !done) return failAs(done);
+  return input;
+}
+
+Json roundsJson(const std::vector<mechanics::TighteningRound>& rounds) {
+  Json list = Json::array();
+  for (const auto& round : rounds) {
+    list.push_back({{"purpose", wordOf(round.purpose)},
+                    {"share", plainNumber(round.share)},
+                    {"torque", quantityText(round.torque)}});
+  }
+  return list;
+}
+
+Result<void> putRounds(const PatternInput& input, Outcome& outcome) {
+  const auto rounds = mechanics::tighteningRounds(*input.torque, input.stages);
+  if (!rounds) return asInputError(rounds.error());
+  outcome.result["rounds"] = roundsJson(*rounds);
+  outcome.notes.push_back({"hand_seat_first",
+                           "Seat all by hand first. Each round goes through the whole order; the "
+                           "last one confirms and is done once."});
+  outcome.notes.push_back({"audit",
+                           "To try one that is tight already: mark it, back off a quarter turn and "
+                           "tighten again; the marks should meet. Record what was only checked "
+                           "apart from what was tightened."});
+  return {};
+}
+
+constexpr std::string_view kExampleOutput =
+    R"({
+  "result": {
+    "order": [1, 4, 7, 3, 6, 2, 5],
+    "rounds": [
+      {"purpose": "tighten", "share": 0.5, "torque": "48 N m"},
+      {"purpose": "tighten", "share": 1, "torque": "96 N m"},
+      {"purpose": "confirm", "share": 1, "torque": "96 N m"}]},
   "notes": [
-    {"code": "documentation",
-     "text": "Where the vehicle's own documentation gives an order, that one holds."}],
+    {
+      "code": "hand_seat_first",
+      "text": "Seat all by hand first. Each round goes through the whole order; the last )"
+    R"(one confirms and is done once."},
+    {
+      "code": "audit",
+      "text": "To try one that is tight already: mark it, back off a quarter turn and )"
+    R"(tighten again; the marks should meet. Record what was only checked apart from what was )"
+    R"(tightened."},
+    {
+      "code": "documentation",
+      "text": "Where the vehicle's own documentation gives an order, that one holds."}],
   "method": {
     "name": "opposite to opposite, each once",
     "source": "common practice, no source",
-    "options": {}}
-})"};
+    "options": {}}})";
+
+}  // namespace
+
+Description describeTightenPattern() {
+  return {.title = "In which order are fasteners on a circle tightened?",
+          .method = "opposite to opposite, each once",
+          .source = "common practice, no source",
+          .inputs = withEnvelope(
+              {{.name = "fasteners",
+                .kind = "whole number",
+                .presence = Presence::Required,
+                .range = "1 to 12",
+                .meaning = "on one circle, numbered clockwise"},
+               quantityField("torque", QuantityKind::Torque, "final, for the rounds",
+                             {.range = "more than 0"}),
+               {.name = "stages",
+                .kind = "list of number",
+                .defaultValue = "[0.5, 1]",
+                .range = "at most 10, rising, the last one 1",
+                .meaning = "shares of the torque, a round each; a confirming round follows"}}),
+          .outputs = {{.name = "order",
+                       .kind = "list of whole number",
+                       .presence = Presence::Required,
+                       .meaning = "the fasteners by number, first to last"},
+                      {.name = "rounds",
+                       .kind = "list of object",
+                       .meaning = "where a torque is given",
+                       .fields = {{.name = "purpose", .kind = "word", .range = "tighten | confirm"},
+                                  {.name = "share", .kind = "number"},
+                                  quantityField("torque", QuantityKind::Torque,
+                                                "to set the wrench to")}}},
+          .exampleInput = R"({"fasteners": 7, "torque": "96 N m"})",
+          .exampleOutput = kExampleOutput};
 }
 
 Result<Outcome> runTightenPattern(const Json& json) {
   Outcome outcome;
-  InputReader reader(json, "", outcome.notes);
-  reader.requireKey("fasteners");
-  const auto fasteners = reader.wholeNumber("fasteners", 1, mechanics::kMostFasteners);
-  reader.takeSeed();
-  if (const auto read = reader.finish(); !read) return failAs(read);
-  const auto order = mechanics::tighteningOrder(fasteners.value_or(0));
+  const auto input = read(json, outcome.notes);
+  if (!input) return failAs(input);
+  const auto order = mechanics::tighteningOrder(input->fasteners);
   if (!order) return failAs(order);
   outcome.result = {{"order", *order}};
+  if (input->torque) {
+    if (const auto put = putRounds(*input, outcome); !put) return failAs(put);
+  }
   outcome.notes.push_back(
       {"documentation", "Where the vehicle's own documentation gives an order, that one holds."});
   return outcome;
