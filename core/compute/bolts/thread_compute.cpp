@@ -174,7 +174,8 @@ constexpr std::string_view kExampleOutput = R"({
     {
       "code": "class_is_nominal",
       "text": "The number of a class is a nominal value; the minima of ISO 898-1 stand )"
-                                            R"(here."}],
+                                            R"(here."},
+    {"code": "documentation", "text": "The vehicle's own documentation comes first."}],
   "method": {
     "name": "basic profile of the thread; minimum strength x stress area",
     "source": "ISO 68-1, ISO 724, ISO 898-1, ASME B1.1, SAE J429",
@@ -210,6 +211,7 @@ Result<Outcome> runThread(const Json& json) {
   if (input->strengthClass) {
     if (auto put = putStrength(*input, *geometry, outcome); !put) return failAs(put);
   }
+  outcome.notes.push_back(documentationNote());
   return outcome;
 }
 

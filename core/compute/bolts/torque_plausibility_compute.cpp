@@ -105,6 +105,7 @@ void putNotes(const PlausibilityInput& input, const TorquePlausibility& judged,
   noteClass(input.claim.thread, input.claim.strengthClass, notes);
   noteFriction(input.friction, notes);
   noteFace(judged.face.from, notes);
+  notes.push_back(documentationNote());
 }
 
 std::vector<FieldDescription> inputFields() {
@@ -185,7 +186,8 @@ constexpr std::string_view kExampleOutput =
     {
       "code": "face_assumed",
       "text": "The face under the head is not known; 1.3 times the thread diameter was )"
-    R"(taken."}],
+    R"(taken."},
+    {"code": "documentation", "text": "The vehicle's own documentation comes first."}],
   "method": {
     "name": "utilisation of yield over the range of friction",
     "source": "VDI 2230-1, ISO 898-1, SAE J429; bounds of the verdicts: common practice, )"
