@@ -30,7 +30,7 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                         "{text} is what was typed, {expected} a thread")},
     {"bolts.bad_pitch",
      QT_TRANSLATE_NOOP3("phrasing",
-                        "[{field}: ]a pitch[ of {text}] is too coarse for this diameter. Check "
+                        "[{field}: ]a pitch[ of {text}] does not go with this diameter. Check "
                         "both.",
                         "{text} is the pitch")},
     {"bolts.class_not_in_size",

@@ -5,6 +5,7 @@
 
 #include "compute/output.h"
 #include "mechanics/bolts/thread_designation.h"
+#include "mechanics/bolts/thread_series.h"
 #include "units/format.h"
 
 namespace sw::compute {
@@ -88,10 +89,15 @@ FieldDescription stressField(std::string_view name, std::string_view meaning) {
 }
 
 void noteThread(const mechanics::Thread& thread, std::vector<Note>& notes) {
-  if (thread.pitchFrom == mechanics::PitchFrom::Designation) return;
-  notes.push_back({"pitch_looked_up", "No pitch was written; read as " + thread.name +
-                                          ". Vehicles use fine pitches much: check with a pitch "
-                                          "gauge."});
+  if (thread.pitchFrom != mechanics::PitchFrom::Designation) {
+    notes.push_back({"pitch_looked_up", "No pitch was written; read as " + thread.name +
+                                            ". Vehicles use fine pitches much: check with a pitch "
+                                            "gauge."});
+  } else if (!mechanics::findInSeries(thread.standard, thread.diameter, thread.pitch)) {
+    notes.push_back({"unusual_pitch", thread.name +
+                                          " is not in the usual series: check diameter and pitch "
+                                          "again."});
+  }
 }
 
 void noteClass(const mechanics::Thread& thread, mechanics::StrengthClass strengthClass,

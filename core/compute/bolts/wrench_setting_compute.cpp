@@ -53,6 +53,8 @@ TorqueWrench wrenchField(InputReader& reader) {
   wrench.maximum = reader.required<Torque>("maximum", Sign::Positive);
   wrench.deviation = reader.number("deviation", kDeviation);
   wrench.calibratedOn = dateField(reader, "calibrated_on");
+  wrench.graduation = reader.optional<Torque>("graduation", Sign::Positive);
+  wrench.handling = reader.number("handling", kDeviation).value_or(wrench.handling);
   wrench.operations = reader.wholeNumber("operations", 0, kMostOperations);
   wrench.condition = choice<WrenchCondition>(reader, "condition").value_or(WrenchCondition::Sound);
   return wrench;
@@ -102,34 +104,39 @@ tl::unexpected<Error> inField(const std::string& path, Error error) {
   return tl::make_unexpected(error.about(field));
 }
 
-Json fitJson(const WrenchFit& fit, const Date& today, const CalibrationInterval& interval) {
+Json fitJson(const WrenchFit& fit, const SettingInput& input, double ratio) {
   Json reasons = Json::array();
   for (const auto reason : fit.reasons) reasons.push_back(wordOf(reason));
-  Json row = {
-      {"name", fit.wrench.name},
-      {"use", wordOf(fit.use)},
-      {"reasons", std::move(reasons)},
-      {"calibration", measure::word(mechanics::wrenchCalibration(fit.wrench, today, interval))},
-      {"deviation", plainNumber(fit.deviation)},
-      {"standard_uncertainty", quantityText(fit.standardUncertainty)},
-      {"expanded_uncertainty", quantityText(2 * fit.standardUncertainty)}};
+  Json row = {{"name", fit.wrench.name},
+              {"use", wordOf(fit.use)},
+              {"reasons", std::move(reasons)},
+              {"calibration", measure::word(mechanics::wrenchCalibration(fit.wrench, *input.today,
+                                                                         input.interval))},
+              {"deviation", plainNumber(fit.deviation)},
+              {"standard_uncertainty", quantityText(fit.standardUncertainty)},
+              {"expanded_uncertainty", quantityText(2 * fit.standardUncertainty)}};
+  if (fit.mark) {
+    row["mark"] = quantityText(*fit.mark);
+    row["at_fastener"] = quantityText(*fit.mark * ratio);
+  }
   if (fit.wrench.calibratedOn) {
     row["calibration_due"] =
-        toIso(mechanics::calibrationDue(*fit.wrench.calibratedOn, interval.months));
+        toIso(mechanics::calibrationDue(*fit.wrench.calibratedOn, input.interval.months));
   }
   return row;
 }
 
-Result<void> putWrenches(const SettingInput& input, Torque setting, Json& result) {
+Result<void> putWrenches(const SettingInput& input, double ratio, Json& result) {
   std::vector<WrenchFit> fits;
   for (std::size_t at = 0; at < input.wrenches.size(); ++at) {
-    auto fit = mechanics::wrenchFor(setting, input.wrenches[at], *input.today, input.interval);
+    auto fit = mechanics::wrenchFor(*input.torque / ratio, input.wrenches[at], *input.today,
+                                    input.interval);
     if (!fit) return inField("/wrenches/" + std::to_string(at), fit.error());
     fits.push_back(std::move(*fit));
   }
   fits = mechanics::bestFirst(std::move(fits));
   Json list = Json::array();
-  for (const WrenchFit& fit : fits) list.push_back(fitJson(fit, *input.today, input.interval));
+  for (const WrenchFit& fit : fits) list.push_back(fitJson(fit, input, ratio));
   result["wrenches"] = std::move(list);
   const bool usable = !fits.empty() && fits.front().use != mechanics::WrenchUse::Refuse;
   if (usable) result["best"] = fits.front().wrench.name;
@@ -137,23 +144,23 @@ Result<void> putWrenches(const SettingInput& input, Torque setting, Json& result
 }
 
 Result<void> putSetting(const SettingInput& input, Outcome& outcome) {
-  Torque setting = *input.torque;
+  double ratio = 1;
   if (input.adapter) {
-    const auto ratio = mechanics::adapterRatio(*input.adapter);
-    if (!ratio) return inField("/adapter", ratio.error());
-    setting = setting / *ratio;
-    outcome.result["adapter_ratio"] = plainNumber(*ratio);
+    const auto found = mechanics::adapterRatio(*input.adapter);
+    if (!found) return inField("/adapter", found.error());
+    ratio = *found;
+    outcome.result["adapter_ratio"] = plainNumber(ratio);
     outcome.notes.push_back({"hand_in_the_middle",
                              "Holds with the hand in the middle of the grip and the adapter at "
                              "this angle: 10 degrees off square can make 4 %. Not for flexible "
                              "handles."});
   }
-  outcome.result["set"] = quantityText(setting);
+  outcome.result["set"] = quantityText(*input.torque / ratio);
   if (input.wrenches.empty()) return {};
   outcome.notes.push_back({"friction_scatters_more",
                            "The wrench is the small part: friction scatters the clamp force by "
                            "about a quarter either way."});
-  return putWrenches(input, setting, outcome.result);
+  return putWrenches(input, ratio, outcome.result);
 }
 
 Result<void> putCheck(const CheckInput& input, Outcome& outcome) {
@@ -173,193 +180,7 @@ Result<void> putCheck(const CheckInput& input, Outcome& outcome) {
   return {};
 }
 
-FieldDescription wrenchesIn() {
-  return {.name = "wrenches",
-          .kind = "list of object",
-          .meaning = "torque wrenches to choose from",
-          .fields = {{.name = "name", .kind = "text", .presence = Presence::Required},
-                     quantityField("lowest_mark", QuantityKind::Torque,
-                                   "of the scale; without it a fifth of the maximum counts",
-                                   {.range = "more than 0"}),
-                     quantityField("maximum", QuantityKind::Torque, "of the scale",
-                                   {.presence = Presence::Required, .range = "more than 0"}),
-                     {.name = "deviation",
-                      .kind = "number",
-                      .range = "between 0 and 1, not either",
-                      .meaning = "permitted, as a share; without it 0.04, or 0.06 up to 10 N m"},
-                     {.name = "calibrated_on",
-                      .kind = "text",
-                      .range = "a day like 2031-04-05",
-                      .meaning = "absent: never"},
-                     {.name = "operations",
-                      .kind = "whole number",
-                      .range = "0 or more",
-                      .meaning = "since calibration"},
-                     {.name = "condition",
-                      .kind = "word",
-                      .defaultValue = R"("sound")",
-                      .range = "sound | dropped_or_overloaded"}}};
-}
-
-std::vector<FieldDescription> inputFields() {
-  return withEnvelope(
-      {quantityField("torque", QuantityKind::Torque,
-                     "wanted at the fastener; needed but for a check alone",
-                     {.range = "more than 0"}),
-       {.name = "adapter",
-        .kind = "object",
-        .meaning = "crowfoot or extension across the wrench; a coaxial extension needs none",
-        .fields = {quantityField("lever_length", QuantityKind::Length,
-                                 "from the middle of the hand to the drive",
-                                 {.presence = Presence::Required, .range = "more than 0"}),
-                   quantityField("adapter_length", QuantityKind::Length,
-                                 "from the drive to the middle of the fastener",
-                                 {.presence = Presence::Required, .range = "0 or more"}),
-                   quantityField(
-                       "adapter_angle", QuantityKind::Angle,
-                       "between handle and adapter: 0 straight ahead, 90 square, 180 back",
-                       {.range = "-180 to 180 deg", .defaultValue = R"("0 deg")"})}},
-       wrenchesIn(),
-       {.name = "today",
-        .kind = "text",
-        .range = "a day like 2031-04-05",
-        .meaning = "needed with wrenches: their calibration is held against it"},
-       {.name = "interval",
-        .kind = "object",
-        .meaning = "own calibration interval",
-        .fields =
-            {{.name = "months", .kind = "whole number", .defaultValue = "12", .range = "1 to 120"},
-             {.name = "operations",
-              .kind = "whole number",
-              .defaultValue = "5000",
-              .range = "1 or more"}}},
-       {.name = "check",
-        .kind = "object",
-        .meaning = "a reading of a wrench on a tester",
-        .fields = {
-            quantityField("set", QuantityKind::Torque, "on the wrench",
-                          {.presence = Presence::Required, .range = "more than 0"}),
-            quantityField("reference", QuantityKind::Torque, "shown by the tester",
-                          {.presence = Presence::Required, .range = "more than 0"}),
-            quantityField("maximum", QuantityKind::Torque,
-                          "of the wrench; needed without deviation", {.range = "more than 0"}),
-            {.name = "deviation",
-             .kind = "number",
-             .range = "between 0 and 1, not either",
-             .meaning = "permitted, as a share"}}}});
-}
-
-FieldDescription wrenchesOut() {
-  return {
-      .name = "wrenches",
-      .kind = "list of object",
-      .meaning = "the best first",
-      .fields = {
-          {.name = "name", .kind = "text"},
-          {.name = "use", .kind = "word", .range = "ok | warn | refuse"},
-          {.name = "reasons",
-           .kind = "list of word",
-           .range = "above_maximum | below_lowest_mark | below_20_percent | "
-                    "dropped_or_overloaded | never_calibrated | calibration_overdue | "
-                    "below_30_percent | calibration_due"},
-          {.name = "calibration", .kind = "word", .range = "never_calibrated | ok | due | overdue"},
-          {.name = "calibration_due", .kind = "text", .meaning = "by months alone"},
-          {.name = "deviation", .kind = "number", .meaning = "permitted, as a share"},
-          quantityField("standard_uncertainty", QuantityKind::Torque,
-                        "of the torque at the drive, from the deviation alone"),
-          quantityField("expanded_uncertainty", QuantityKind::Torque, "twice that")}};
-}
-
-std::vector<FieldDescription> outputFields() {
-  return {quantityField("set", QuantityKind::Torque, "what to set the wrench to"),
-          {.name = "adapter_ratio",
-           .kind = "number",
-           .meaning = "torque at the fastener / torque at the drive"},
-          wrenchesOut(),
-          {.name = "best", .kind = "text", .meaning = "absent where none does"},
-          {.name = "check",
-           .kind = "object",
-           .fields = {
-               {.name = "deviation", .kind = "number", .meaning = "(set - reference) / reference"},
-               {.name = "permitted", .kind = "number"},
-               {.name = "pass_band",
-                .kind = "object",
-                .meaning = "readings of the tester that pass",
-                .fields = {quantityField("min", QuantityKind::Torque, ""),
-                           quantityField("max", QuantityKind::Torque, "")}},
-               {.name = "verdict", .kind = "word", .range = "within | outside"}}}};
-}
-
-constexpr std::string_view kExampleOutput =
-    R"({
-  "result": {
-    "adapter_ratio": 1.15277777777778,
-    "set": "56.3855421686747 N m",
-    "wrenches": [
-      {
-        "name": "middle one",
-        "use": "warn",
-        "reasons": ["calibration_overdue"],
-        "calibration": "overdue",
-        "deviation": 0.04,
-        "standard_uncertainty": "1.30216831797949 N m",
-        "expanded_uncertainty": "2.60433663595899 N m",
-        "calibration_due": "2030-11-20"},
-      {
-        "name": "long one",
-        "use": "refuse",
-        "reasons": ["below_lowest_mark"],
-        "calibration": "ok",
-        "deviation": 0.04,
-        "standard_uncertainty": "1.30216831797949 N m",
-        "expanded_uncertainty": "2.60433663595899 N m",
-        "calibration_due": "2031-09-02"}],
-    "best": "middle one",
-    "check": {
-      "deviation": -0.024390243902439,
-      "permitted": 0.04,
-      "pass_band": {"min": "57.6923076923077 N m", "max": "62.5 N m"},
-      "verdict": "within"}},
-  "notes": [
-    {
-      "code": "hand_in_the_middle",
-      "text": "Holds with the hand in the middle of the grip and the adapter at this )"
-    R"(angle: 10 degrees off square can make 4 %. Not for flexible handles."},
-    {
-      "code": "friction_scatters_more",
-      "text": "The wrench is the small part: friction scatters the clamp force by about a )"
-    R"(quarter either way."},
-    {
-      "code": "one_check_is_no_calibration",
-      "text": "One reading at one setting, the tester taken as exact. A calibration takes )"
-    R"(several readings each at 20, 60 and 100 % of the maximum."},
-    {"code": "documentation", "text": "The vehicle's own documentation comes first."}],
-  "method": {
-    "name": "moment of the hand about the fastener; range and calibration of the wrench",
-    "source": "plane statics; ISO 6789 (from memory); JCGM 100:2008 4.3",
-    "options": {}}})";
-
 }  // namespace
-
-Description describeWrenchSetting() {
-  return {.title = "What to set a torque wrench to, which one, and is it right?",
-          .method = "moment of the hand about the fastener; range and calibration of the wrench",
-          .source = "plane statics; ISO 6789 (from memory); JCGM 100:2008 4.3",
-          .inputs = inputFields(),
-          .outputs = outputFields(),
-          .exampleInput = R"({
-  "torque": "65 N m",
-  "adapter": {"lever_length": "360 mm", "adapter_length": "55 mm"},
-  "wrenches": [
-    {"name": "long one", "lowest_mark": "60 N m", "maximum": "320 N m",
-     "calibrated_on": "2030-09-02"},
-    {"name": "middle one", "lowest_mark": "20 N m", "maximum": "100 N m",
-     "calibrated_on": "2029-11-20", "operations": 900}],
-  "today": "2031-04-05",
-  "check": {"set": "60 N m", "reference": "61.5 N m", "maximum": "100 N m"}
-})",
-          .exampleOutput = kExampleOutput};
-}
 
 Result<Outcome> runWrenchSetting(const Json& json) {
   Outcome outcome;

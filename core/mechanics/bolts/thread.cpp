@@ -13,7 +13,8 @@ namespace {
 constexpr double kSharpHeight = std::numbers::sqrt3 / 2;  // H / P
 constexpr double kUnrRoot = 1.190785;                     // ASME B1.1
 constexpr double kInchStress = 9 * std::numbers::sqrt3 / 16;
-constexpr double kCoarsestPitch = 1.0 / 3;
+constexpr double kCoarsestPitch = 0.25;
+constexpr double kFinestPitch = 1.0 / 200;
 
 }  // namespace
 
@@ -22,7 +23,7 @@ Result<ThreadGeometry> threadGeometry(const Thread& thread) {
   if (auto error = findNotPositive({{"diameter", d}, {"pitch", thread.pitch}})) {
     return tl::make_unexpected(std::move(*error));
   }
-  if (thread.pitch > d * kCoarsestPitch) {
+  if (thread.pitch > d * kCoarsestPitch || thread.pitch < d * kFinestPitch) {
     return fail(ErrorCode::OutOfRange, "bolts.bad_pitch", "pitch",
                 {{"text", fullPrecision(inMillimetres(thread.pitch)) + " mm"}});
   }

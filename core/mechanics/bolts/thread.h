@@ -19,10 +19,10 @@
 //   against published values of these standards.
 // Trap: the metric constant on an inch thread makes its area 0.8 to 1.8 % too large; ISO 724 has no
 //   d3; tables of areas in circulation hold errors, so areas are computed.
-// Valid range: 60 degree threads with 0 < P <= d / 3. Nominal size: tolerances are left out.
-// When not to use: Whitworth (55 degrees), BA, trapezoidal and pipe threads.
-// Accuracy: exact formulas; published areas are rounded to three digits.
-// Reference test: tests/core/mechanics/bolts/thread_test.cpp.
+// Valid range: 60 degree threads with d / 200 <= P <= d / 4, which holds all made. Nominal size:
+// tolerances are left out. When not to use: Whitworth (55 degrees), BA, trapezoidal and pipe
+// threads. Accuracy: exact formulas; published areas are rounded to three digits. Reference test:
+// tests/core/mechanics/bolts/thread_test.cpp.
 
 namespace sw::mechanics {
 

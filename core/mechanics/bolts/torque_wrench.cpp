@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <chrono>
+#include <cmath>
 
 #include "measure/type_b.h"
 #include "mechanics/bolts/checks.h"
@@ -23,11 +24,11 @@ bool below(Torque torque, Torque mark) {
   return torque.si() < mark.si() * (1 - kSameTorque);
 }
 
-std::optional<Error> findBadDeviation(double deviation) {
+std::optional<Error> findBadDeviation(double deviation, std::string_view field = "deviation") {
   if (deviation > 0 && deviation < 1) return std::nullopt;
   return Error{ErrorCode::OutOfRange,
                "bolts.bad_deviation",
-               "deviation",
+               std::string(field),
                {{"text", fullPrecision(deviation)}}};
 }
 
@@ -38,6 +39,12 @@ std::optional<Error> findBadWrench(const TorqueWrench& wrench) {
     if (*wrench.lowestMark >= wrench.maximum) {
       return Error{ErrorCode::OutOfRange, "bolts.wrench_range", "lowest_mark", {}};
     }
+  }
+  if (wrench.graduation) {
+    if (auto error = findNotPositive({{"graduation", *wrench.graduation}})) return error;
+  }
+  if (wrench.handling != 0) {
+    if (auto error = findBadDeviation(wrench.handling, "handling")) return error;
   }
   return wrench.deviation ? findBadDeviation(*wrench.deviation) : std::nullopt;
 }
@@ -55,6 +62,13 @@ std::optional<WrenchReason> rangeReason(Torque setting, const TorqueWrench& wren
     return WrenchReason::BelowThreeTenthsOfMaximum;
   }
   return std::nullopt;
+}
+
+Torque uncertaintyAt(Torque setting, const TorqueWrench& wrench, double deviation) {
+  const double graduation = wrench.graduation.value_or(Torque{}).si();
+  return Torque::fromSi(std::hypot(measure::rectangular(deviation * setting.si()),
+                                   measure::graduationUncertainty(graduation),
+                                   measure::rectangular(wrench.handling * setting.si())));
 }
 
 std::optional<WrenchReason> reasonOf(CalibrationState state) {
@@ -155,7 +169,10 @@ Result<WrenchFit> wrenchFor(Torque setting, const TorqueWrench& wrench, const Da
   WrenchFit fit;
   fit.wrench = wrench;
   fit.deviation = wrench.deviation.value_or(permittedDeviation(wrench.maximum));
-  fit.standardUncertainty = Torque::fromSi(measure::rectangular(fit.deviation * setting.si()));
+  fit.standardUncertainty = uncertaintyAt(setting, wrench, fit.deviation);
+  if (wrench.graduation) {
+    fit.mark = std::round(setting / *wrench.graduation) * *wrench.graduation;
+  }
   if (const auto reason = rangeReason(setting, wrench)) fit.reasons.push_back(*reason);
   if (wrench.condition == WrenchCondition::DroppedOrOverloaded) {
     fit.reasons.push_back(WrenchReason::DroppedOrOverloaded);

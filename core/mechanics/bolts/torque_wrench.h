@@ -20,8 +20,9 @@
 //   practice, no source).
 // Deviation: a = (set - reference) / reference, of the reference, not of the set value (ISO 6789-2,
 //   from memory). Permitted 4 % where the maximum is above 10 N m, 6 % up to 10 N m (setting tools,
-//   ISO 6789). Set S passes for references from S / (1 + p) to S / (1 - p). As standard uncertainty
-//   p S / sqrt(3), rectangular (JCGM 100, from memory).
+//   ISO 6789). Set S passes for references from S / (1 + p) to S / (1 - p).
+// Uncertainty at the drive: p S / sqrt(3), graduation / sqrt(12) and handling S / sqrt(3), combined
+//   (JCGM 100, from memory). ISO 6789-2 lists more parts.
 // Calibration: 12 months or 5000 operations, whichever comes first (ISO 6789 default; an own
 //   documented interval goes first). On the day the 12 months are full, and at 5000, it is due;
 //   after that overdue. 29 February becomes 28. After a drop or an overload it is refused until
@@ -41,6 +42,8 @@ struct TorqueWrench {
   std::optional<Torque> lowestMark;
   Torque maximum;
   std::optional<double> deviation;  ///< permitted, as a share; else by the maximum
+  std::optional<Torque> graduation;
+  double handling = 0;  ///< share by which the way it is held may be off, half-width
   std::optional<Date> calibratedOn;
   std::optional<int> operations;  ///< since then
   WrenchCondition condition = WrenchCondition::Sound;
@@ -98,10 +101,12 @@ struct WrenchFit {
   WrenchUse use = WrenchUse::Ok;
   std::vector<WrenchReason> reasons;
   double deviation = 0;
-  Torque standardUncertainty;  ///< of the torque at the drive, from the deviation alone
+  Torque standardUncertainty;  ///< of the torque at the drive
+  std::optional<Torque> mark;  ///< nearest to the setting, where the graduation is known
 };
 /// Errors: OutOfRange "measure.not_positive", "measure.not_finite" (setting, maximum, lowest_mark),
-/// "bolts.wrench_range" (lowest mark above the maximum), "bolts.bad_deviation".
+/// "bolts.wrench_range" (lowest mark above the maximum), "bolts.bad_deviation" (deviation,
+/// handling).
 [[nodiscard]] Result<WrenchFit> wrenchFor(Torque setting, const TorqueWrench& wrench,
                                           const Date& today,
                                           const CalibrationInterval& interval = {});

@@ -154,8 +154,10 @@ TEST(ThreadGeometry, ImpossibleThreadsAreRefused) {
   EXPECT_EQ(keyOf(10, -1), "measure.not_positive pitch");
   EXPECT_EQ(keyOf(std::nan(""), 1), "measure.not_finite diameter");
   EXPECT_EQ(keyOf(10, std::numeric_limits<double>::infinity()), "measure.not_finite pitch");
-  EXPECT_EQ(keyOf(10, 3.4), "bolts.bad_pitch pitch");
-  EXPECT_EQ(keyOf(10, 3.3), "accepted");
+  EXPECT_EQ(keyOf(10, 2.6), "bolts.bad_pitch pitch");
+  EXPECT_EQ(keyOf(10, 0.04), "bolts.bad_pitch pitch");
+  EXPECT_EQ(keyOf(10, 2.5), "accepted");
+  EXPECT_EQ(keyOf(10, 0.05), "accepted");
 }
 
 }  // namespace

@@ -107,6 +107,28 @@ TEST(TorqueWrench, DeviationAsUncertainty) {
   EXPECT_NEAR(fitOf(110, better).standardUncertainty.si(), 3.3 / std::sqrt(3.0), 1e-12);
 }
 
+// 75 N m, +/-4 %, marks every 1 N m, held within +/-2 %: u 1.95789 N m, U 5.22 % (NumPy; the limit
+// from a torque tester's manual).
+TEST(TorqueWrench, MarksAndHandlingAddToIt) {
+  TorqueWrench wrench = wrenchOf(40, 200);
+  wrench.graduation = newtonMetres(1);
+  wrench.handling = 0.02;
+  const auto fit = fitOf(75, wrench);
+  EXPECT_NEAR(fit.standardUncertainty.si(), 1.95789, 1e-5);
+  EXPECT_NEAR(2 * fit.standardUncertainty.si() / 75, 0.0522, 5e-5);
+}
+
+TEST(TorqueWrench, NearestMark) {
+  TorqueWrench wrench = wrenchOf(40, 200);
+  EXPECT_FALSE(fitOf(75, wrench).mark);
+  wrench.graduation = newtonMetres(2.5);
+  EXPECT_NEAR(fitOf(73.6, wrench).mark->si(), 72.5, 1e-9);
+  EXPECT_NEAR(fitOf(73.8, wrench).mark->si(), 75, 1e-9);
+  for (const double torque : {41.0, 77.7, 199.0}) {
+    EXPECT_LE(std::abs(fitOf(torque, wrench).mark->si() - torque), 1.25 + 1e-9);
+  }
+}
+
 struct DayRow {
   Date today;
   int operations;
@@ -174,6 +196,12 @@ TEST(TorqueWrench, RefusesImpossibleWrenches) {
   TorqueWrench wrench = wrenchOf(40, 200);
   wrench.deviation = 1;
   EXPECT_EQ(keyOf(wrench), "bolts.bad_deviation deviation");
+  wrench = wrenchOf(40, 200);
+  wrench.handling = -0.01;
+  EXPECT_EQ(keyOf(wrench), "bolts.bad_deviation handling");
+  wrench = wrenchOf(40, 200);
+  wrench.graduation = newtonMetres(0);
+  EXPECT_EQ(keyOf(wrench), "measure.not_positive graduation");
   EXPECT_EQ(wrenchFor(newtonMetres(0), wrenchOf(40, 200), kToday).error().field, "setting");
 }
 
