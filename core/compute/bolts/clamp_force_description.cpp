@@ -77,25 +77,26 @@ FieldDescription casesField() {
 }
 
 std::vector<FieldDescription> outputFields() {
-  return {
-      {.name = "thread", .kind = "text", .presence = Presence::Required},
-      quantityField("friction_diameter", QuantityKind::Length,
-                    "mean diameter of the face that rubs"),
-      {.name = "friction_diameter_from", .kind = "word", .range = "given | standard_head | 1.3_d"},
-      numberSpan("thread_friction", "as used"),
-      numberSpan("head_friction", "as used"),
-      numberSpan("nut_factor", "K"),
-      number("implied_friction", "one friction for thread and face that fits torque and force"),
-      span("clamp_force", QuantityKind::Force, "of the torque"),
-      span("torque", QuantityKind::Torque, "for the clamp force"),
-      casesField(),
-      span("greatest_preload", QuantityKind::Force,
-           "with the utilisation of the options; the next two likewise where a class is given"),
-      quantityField("greatest_torque", QuantityKind::Torque,
-                    "that keeps to it at any friction of the range"),
-      quantityField("least_preload", QuantityKind::Force,
-                    "greatest preload at the least friction / tightening factor"),
-      numberSpan("utilisation", "stress / yield while tightening; above 1 it would yield")};
+  return {{.name = "thread", .kind = "text", .presence = Presence::Required},
+          quantityField("friction_diameter", QuantityKind::Length,
+                        "mean diameter of the face that rubs"),
+          {.name = "friction_diameter_from",
+           .kind = "word",
+           .range = "given | standard_head | rule_of_thumb"},
+          numberSpan("thread_friction", "as used"),
+          numberSpan("head_friction", "as used"),
+          numberSpan("nut_factor", "K"),
+          number("implied_friction", "one friction for thread and face that fits torque and force"),
+          span("clamp_force", QuantityKind::Force, "of the torque"),
+          span("torque", QuantityKind::Torque, "for the clamp force"),
+          casesField(),
+          span("greatest_preload", QuantityKind::Force,
+               "with the utilisation of the options; the next two likewise where a class is given"),
+          quantityField("greatest_torque", QuantityKind::Torque,
+                        "that keeps to it at any friction of the range"),
+          quantityField("least_preload", QuantityKind::Force,
+                        "greatest preload at the least friction / tightening factor"),
+          numberSpan("utilisation", "stress / yield while tightening; above 1 it would yield")};
 }
 
 constexpr std::string_view kExampleOutput =

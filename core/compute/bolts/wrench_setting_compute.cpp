@@ -99,7 +99,7 @@ Result<SettingInput> read(const Json& json, std::vector<Note>& notes) {
   return input;
 }
 
-tl::unexpected<Error> inField(const std::string& path, Error error) {
+tl::unexpected<Error> inField(const std::string& path, const Error& error) {
   const std::string field = path + "/" + error.field;
   return tl::make_unexpected(error.about(field));
 }

@@ -84,7 +84,7 @@ template <>
 struct Words<mechanics::FrictionDiameterFrom> {
   using E = mechanics::FrictionDiameterFrom;
   static constexpr std::array<std::pair<E, std::string_view>, 3> table{
-      {{E::Given, "given"}, {E::StandardHead, "standard_head"}, {E::RuleOfThumb, "1.3_d"}}};
+      {{E::Given, "given"}, {E::StandardHead, "standard_head"}, {E::RuleOfThumb, "rule_of_thumb"}}};
 };
 
 }  // namespace sw
