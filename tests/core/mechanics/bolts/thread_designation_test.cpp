@@ -116,7 +116,8 @@ TEST(ThreadDesignation, EveryNameOfTheSeriesReadsBack) {
 
 std::vector<std::string> namesLike(const char* designation) {
   std::vector<std::string> names;
-  for (const LookAlike& each : lookAlikes(parseThread(designation).value()).value()) {
+  const auto all = lookAlikes(parseThread(designation).value()).value();
+  for (const LookAlike& each : all) {
     names.push_back(each.thread.name);
   }
   return names;
