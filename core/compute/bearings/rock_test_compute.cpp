@@ -37,7 +37,7 @@ Result<RockInput> read(const Json& json, std::vector<Note>& notes) {
     bearing.spread = inner.required<Length>("spread", Sign::Positive);
     input.bearing = bearing;
   });
-  input.test.confidence = readConfidence(reader);
+  input.test.confidence = readConfidenceOption(reader);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);
   return input;
@@ -166,7 +166,7 @@ constexpr std::string_view kExampleOutput = R"({
                                             R"(within them is not good."},
     {
       "code": "documentation",
-      "text": "The vehicle's own documentation and local rules come first."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "difference of two series, one-sided intervals, floors in proportion",
     "source": "British inspection guides; COMAR 11.22.03.04; JCGM 100:2008; JCGM 106:2012",

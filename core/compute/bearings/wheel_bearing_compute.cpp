@@ -71,7 +71,7 @@ Result<SettingInput> read(const Json& json, std::vector<Note>& notes) {
   input.pull.offSquareWithin =
       reader.optional<Angle>("off_square_within", Sign::NotNegative).value_or(Angle{});
   if (!pulled) refuseForPlay(reader, kind);
-  input.play.confidence = readConfidence(reader);
+  input.play.confidence = readConfidenceOption(reader);
   input.pull.confidence = input.play.confidence;
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);
@@ -187,7 +187,7 @@ Description describeWheelBearing() {
               R"(no play at all may be a preload, which burns a bearing meant to float."},
     {
       "code": "documentation",
-      "text": "The vehicle's own documentation and local rules come first."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "play or pull as a series; torque = pull x radius; conformance probability",
     "source": "JCGM 100:2008; JCGM 106:2012; TMC RP 618 (as quoted) for the plausible float",

@@ -108,8 +108,4 @@ void noteClass(const mechanics::Thread& thread, mechanics::StrengthClass strengt
                    "the thread again."});
 }
 
-Note documentationNote() {
-  return {"documentation", "The vehicle's own documentation comes first."};
-}
-
 }  // namespace sw::compute

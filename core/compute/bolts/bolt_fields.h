@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "base/words.h"
+#include "compute/common_fields.h"
 #include "compute/input_reader.h"
 #include "mechanics/bolts/strength_class.h"
 #include "mechanics/bolts/thread.h"
@@ -58,7 +59,5 @@ template <HasWords E>
 void noteThread(const mechanics::Thread& thread, std::vector<Note>& notes);
 void noteClass(const mechanics::Thread& thread, mechanics::StrengthClass strengthClass,
                std::vector<Note>& notes);
-/// "The vehicle's own documentation comes first."
-[[nodiscard]] Note documentationNote();
 
 }  // namespace sw::compute

@@ -125,7 +125,7 @@ constexpr std::string_view kExampleOutput = R"({
       "code": "tighten_on",
       "text": "Tighten on, to the lower limit at least and from there to the next slot."},
     {"code": "new_pin", "text": "A split pin is used once."},
-    {"code": "documentation", "text": "The vehicle's own documentation comes first."}],
+    {"code": "documentation", "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "on to the next slot between the limits, never back",
     "source": "FAA AC 43.13-1B 7-40; plane geometry; never back off: common practice, no )"

@@ -169,7 +169,7 @@ constexpr std::string_view kExampleOutput = R"({
       "code": "single_use",
       "text": "Nuts that the documentation calls single-use, staked nuts and pre-coated )"
                                             R"(bolts are replaced whatever they hold."},
-    {"code": "documentation", "text": "The vehicle's own documentation comes first."}],
+    {"code": "documentation", "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "drag added by the rule of the sheet; breakaway torque against a table",
     "source": "FAA AC 43.13-1B 7-40; US Army TM 5-2330-325-13&P; TM 1-1500-204-23-6 table )"

@@ -175,7 +175,7 @@ constexpr std::string_view kExampleOutput = R"({
       "code": "class_is_nominal",
       "text": "The number of a class is a nominal value; the minima of ISO 898-1 stand )"
                                             R"(here."},
-    {"code": "documentation", "text": "The vehicle's own documentation comes first."}],
+    {"code": "documentation", "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "basic profile of the thread; minimum strength x stress area",
     "source": "ISO 68-1, ISO 724, ISO 898-1, ASME B1.1, SAE J429",

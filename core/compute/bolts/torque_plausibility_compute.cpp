@@ -187,7 +187,7 @@ constexpr std::string_view kExampleOutput =
       "code": "face_assumed",
       "text": "The face under the head is not known; 1.3 times the thread diameter was )"
     R"(taken."},
-    {"code": "documentation", "text": "The vehicle's own documentation comes first."}],
+    {"code": "documentation", "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "utilisation of yield over the range of friction",
     "source": "VDI 2230-1, ISO 898-1, SAE J429; bounds of the verdicts: common practice, )"

@@ -182,7 +182,7 @@ constexpr std::string_view kExampleOutput =
       "code": "one_check_is_no_calibration",
       "text": "One reading at one setting, the tester taken as exact. A calibration takes )"
     R"(several readings each at 20, 60 and 100 % of the maximum."},
-    {"code": "documentation", "text": "The vehicle's own documentation comes first."}],
+    {"code": "documentation", "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "moment of the hand about the fastener; range and calibration of the wrench",
     "source": "plane statics; ISO 6789 (from memory); JCGM 100:2008 4.3",

@@ -100,7 +100,7 @@ Description describeBrakeTorqueVariation() {
                        R"(falls with road speed; unbalance is there without the brake."},
     {
       "code": "documentation",
-      "text": "The vehicle's own documentation and local rules come first."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "spring of the caliper, friction on two faces",
     "source": "plane statics; no published stiffness is known",

@@ -66,7 +66,7 @@ Result<DecisionInput> read(const Json& json, std::vector<Note>& notes) {
   limits.runout = reader.optional<Length>("runout_limit", Sign::Positive);
   limits.differenceAfter =
       reader.optional<Length>("difference_limit", Sign::Positive).value_or(limits.differenceAfter);
-  input.decision.confidence = readConfidence(reader);
+  input.decision.confidence = readConfidenceOption(reader);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);
   return input;
@@ -294,7 +294,7 @@ constexpr std::string_view kExampleOutput =
     {"code": "pair", "text": "The two discs of an axle share one fate: unequal discs pull."},
     {
       "code": "documentation",
-      "text": "The vehicle's own documentation and local rules come first."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "limits of wear, machining, variation and runout, each proved",
     "source": "common practice, no source; JCGM 106:2012",

@@ -66,7 +66,7 @@ Result<IndexInput> read(const Json& json, std::vector<Note>& notes) {
   reader.inObject("disc", [&](InputReader& inner) { input.disc = readVector(inner); });
   checkWay(reader, input);
   input.limit = reader.optional<Length>("runout_limit", Sign::Positive);
-  input.confidence = readConfidence(reader);
+  input.confidence = readConfidenceOption(reader);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);
   return input;
@@ -250,7 +250,7 @@ constexpr std::string_view kExampleOutput = R"({
       "text": "Indexing moves the first order alone; a disc that is not flat stays so."},
     {
       "code": "documentation",
-      "text": "The vehicle's own documentation and local rules come first."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "hub and disc as vectors of the first order",
     "source": "complex arithmetic; JCGM 100:2008 5.1",

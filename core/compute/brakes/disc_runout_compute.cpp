@@ -55,7 +55,7 @@ Result<RunoutInput> read(const Json& json, std::vector<Note>& notes) {
   input.runout.instrument = readGauge(reader, QuantityKind::Length);
   input.runout.plungerOffSquare = reader.optional<Angle>("plunger_off_square").value_or(Angle{});
   input.runout.limit = reader.optional<Length>("runout_limit", Sign::Positive);
-  input.runout.confidence = readConfidence(reader);
+  input.runout.confidence = readConfidenceOption(reader);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);
   return input;
@@ -218,7 +218,7 @@ constexpr std::string_view kExampleOutput =
     R"(% of every order up to 10."},
     {
       "code": "documentation",
-      "text": "The vehicle's own documentation and local rules come first."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "orders of even samples, conformance probability",
     "source": "plane geometry, discrete Fourier sum; JCGM 100:2008; JCGM 106:2012",

@@ -34,7 +34,7 @@ Result<DiscThicknessInput> read(const Json& json, std::vector<Note>& notes) {
   });
   input.discard = reader.optional<Length>("discard", Sign::Positive);
   input.variationLimit = reader.optional<Length>("variation_limit", Sign::Positive);
-  input.confidence = readConfidence(reader);
+  input.confidence = readConfidenceOption(reader);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);
   return input;
@@ -205,7 +205,7 @@ constexpr std::string_view kExampleOutput = R"({
                                             R"(% of every order up to 10."},
     {
       "code": "documentation",
-      "text": "The vehicle's own documentation and local rules come first."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "smallest, variation and orders of even samples, conformance probability",
     "source": "JCGM 100:2008; JCGM 106:2012; 8 to 12 points common practice, no source",

@@ -38,7 +38,7 @@ Result<DiscWearInput> read(const Json& json, std::vector<Note>& notes) {
     input.visits.push_back(visit);
   });
   input.discard = reader.required<Length>("discard", Sign::Positive);
-  input.confidence = readConfidence(reader);
+  input.confidence = readConfidenceOption(reader);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);
   return input;
@@ -147,7 +147,7 @@ constexpr std::string_view kExampleOutput = R"({
                                             R"(recheck."},
     {
       "code": "documentation",
-      "text": "The vehicle's own documentation and local rules come first."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "weighted straight line, interval of a quotient",
     "source": "weighted least squares; Fieller's theorem; half of the lower end common )"

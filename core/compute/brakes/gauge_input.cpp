@@ -10,7 +10,6 @@ namespace sw::compute {
 
 namespace {
 
-constexpr double kUsualConfidence = 0.95;
 constexpr double kPlacesOfANote = 10000;  // a tenth of a micrometre
 
 std::string_view orLengthOrForce(QuantityKind kind) {
@@ -60,27 +59,6 @@ FieldDescription gaugeField(QuantityKind kind) {
                       .range = "more than 0",
                       .meaning = "plus or minus this over a short travel: what a difference of two "
                                  "readings keeps"}}};
-}
-
-double readConfidence(InputReader& reader) {
-  double confidence = kUsualConfidence;
-  reader.inObject("options", [&](InputReader& inner) {
-    confidence = inner
-                     .number("confidence", {.least = 0.5,
-                                            .most = 1,
-                                            .ends = Ends::Excluded,
-                                            .text = "between 0.5 and 1, not either"})
-                     .value_or(confidence);
-  });
-  return confidence;
-}
-
-FieldDescription confidenceField() {
-  return {.name = "confidence",
-          .kind = "number",
-          .defaultValue = "0.95",
-          .range = "between 0.5 and 1, not either",
-          .meaning = "probability asked for"};
 }
 
 Json confidenceOption(double confidence) {
@@ -154,10 +132,6 @@ FieldDescription judgedField(std::string_view name, QuantityKind kind, std::stri
 
 std::string shown(Length length) {
   return fullPrecision(std::round(inMillimetres(length) * kPlacesOfANote) / kPlacesOfANote) + " mm";
-}
-
-Note documentationNote() {
-  return {"documentation", "The vehicle's own documentation and local rules come first."};
 }
 
 }  // namespace sw::compute

@@ -3,6 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "compute/common_fields.h"
 #include "compute/description.h"
 #include "compute/input_reader.h"
 #include "compute/output.h"
@@ -18,9 +19,6 @@ namespace sw::compute {
 [[nodiscard]] InstrumentCapability readGauge(InputReader& reader, QuantityKind kind);
 [[nodiscard]] FieldDescription gaugeField(QuantityKind kind);
 
-/// options.confidence; 0.95 where it is absent.
-[[nodiscard]] double readConfidence(InputReader& reader);
-[[nodiscard]] FieldDescription confidenceField();
 [[nodiscard]] Json confidenceOption(double confidence);
 
 /// A field under this name with the standard uncertainty under the second, which is required with
@@ -57,7 +55,5 @@ template <class Q>
 /// "0.023 mm", rounded for a note.
 [[nodiscard]] std::string shown(Length length);
 
-/// What every one of these calculations says last.
-[[nodiscard]] Note documentationNote();
 
 }  // namespace sw::compute

@@ -103,7 +103,7 @@ Description describeRunoutAtTrack() {
                            R"(bright metal before anything is blamed or machined."},
     {
       "code": "documentation",
-      "text": "The vehicle's own documentation and local rules come first."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "rigid tilt of the disc", "source": "plane geometry, small angles",
     "options": {}}})"};

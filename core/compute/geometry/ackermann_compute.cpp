@@ -74,7 +74,7 @@ Description describeAckermann() {
               R"( difference between left and right bends, or from the documentation."},
     {
       "code": "documentation",
-      "text": "The setting of the vehicle's own documentation is the one that counts."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "both front wheels roll about one point on the line of the rear axle",
     "source": "Ackermann's condition, any textbook",

@@ -195,7 +195,7 @@ Description describeCaster() {
                            R"( or worn parts. Caster changes by turning the axle."},
     {
       "code": "documentation",
-      "text": "The setting of the vehicle's own documentation is the one that counts."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "difference of the readings to either side over 2 sin of the turn; or the axis in)"
                            R"( space that gives them",

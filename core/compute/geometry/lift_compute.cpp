@@ -139,7 +139,7 @@ Description describeLift() {
                        R"( may need an approval by local rules."},
     {
       "code": "documentation",
-      "text": "The setting of the vehicle's own documentation is the one that counts."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "turn of the arm about its pivot; atan of rise over length for a wedge",
     "source": "plane geometry",

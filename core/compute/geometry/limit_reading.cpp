@@ -6,11 +6,7 @@
 
 namespace sw::compute {
 
-namespace {
-
-constexpr double kUsualConfidence = 0.95;
-
-}  // namespace
+namespace {}  // namespace
 
 std::optional<LimitBand> readLimit(InputReader& reader, std::string_view key, QuantityKind kind) {
   if (!reader.fields().has(key)) return std::nullopt;
@@ -33,23 +29,6 @@ FieldDescription limitField(std::string_view name, QuantityKind kind, std::strin
           .meaning = meaning,
           .fields = {quantityField("min", kind, "lower limit; this, max or both"),
                      quantityField("max", kind, "upper limit")}};
-}
-
-double readConfidence(InputReader& options) {
-  return options
-      .number("confidence", {.least = 0.5,
-                             .most = 1,
-                             .ends = Ends::Excluded,
-                             .text = "between 0.5 and 1, not either"})
-      .value_or(kUsualConfidence);
-}
-
-FieldDescription confidenceField() {
-  return {.name = "confidence",
-          .kind = "number",
-          .defaultValue = "0.95",
-          .range = "between 0.5 and 1, not either",
-          .meaning = "probability asked for by a verdict"};
 }
 
 Verdict verdictOf(const measure::Estimate& estimate, const std::optional<LimitBand>& limit,
@@ -78,11 +57,6 @@ void requireOneOf(InputReader& reader, std::initializer_list<std::string_view> k
   if (given > 1) {
     reader.fail({ErrorCode::OutOfRange, "wheels.one_source", reader.fields().pathOf(first), {}});
   }
-}
-
-Note documentationNote() {
-  return {"documentation",
-          "The setting of the vehicle's own documentation is the one that counts."};
 }
 
 }  // namespace sw::compute

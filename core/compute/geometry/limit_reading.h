@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "compute/calculation.h"
+#include "compute/common_fields.h"
 #include "compute/input_reader.h"
 #include "measure/decision.h"
 
@@ -19,9 +20,6 @@ namespace sw::compute {
 [[nodiscard]] FieldDescription limitField(std::string_view name, QuantityKind kind,
                                           std::string_view meaning);
 
-/// The option "confidence", between 0.5 and 1.
-[[nodiscard]] double readConfidence(InputReader& options);
-[[nodiscard]] FieldDescription confidenceField();
 
 /// Whether a limit's band is too narrow for the uncertainty, else within, outside or undecided;
 /// no_limit where there is none.
@@ -32,7 +30,5 @@ namespace sw::compute {
 /// Refuses more than one of these fields, and none of them by asking for the first.
 void requireOneOf(InputReader& reader, std::initializer_list<std::string_view> keys);
 
-/// The vehicle's own figures come first.
-[[nodiscard]] Note documentationNote();
 
 }  // namespace sw::compute

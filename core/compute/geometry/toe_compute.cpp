@@ -227,7 +227,7 @@ Description describeToe() {
                            R"( mean is free of that."},
     {
       "code": "documentation",
-      "text": "The setting of the vehicle's own documentation is the one that counts."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "rear less front over the diameter; mean of readings half a turn apart",
     "source": "plane geometry; ISO 8855:2011 for the signs; JCGM 106:2012",

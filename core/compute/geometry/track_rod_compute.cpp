@@ -154,7 +154,7 @@ Description describeTrackRodTurns() {
                            R"( joints square to their travel."},
     {
       "code": "documentation",
-      "text": "The setting of the vehicle's own documentation is the one that counts."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "pitch over steering arm for one turn",
     "source": "plane geometry",

@@ -90,7 +90,7 @@ Description describeTrail() {
                            R"( every lever of unbalance, and loads the bearings more."},
     {
       "code": "documentation",
-      "text": "The setting of the vehicle's own documentation is the one that counts."}],
+      "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "the axis and the wheel carried down to the ground",
     "source": "plane geometry",

@@ -136,7 +136,7 @@ Description describeStandLoad() {
     {"code": "rating_only",
      "text": "Ratings only: ground, chocks, the stands' condition and the push test count too."},
     {"code": "documentation",
-     "text": "The vehicle's own documentation and local rules come first."}],
+     "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
   "method": {
     "name": "each stand rated for more than half of what stands on the axle",
     "source": "common practice, no source",
@@ -160,7 +160,8 @@ Result<Outcome> runStandLoad(const Json& json) {
       {"rating_only",
        "Ratings only: ground, chocks, the stands' condition and the push test count too."});
   outcome.notes.push_back(
-      {"documentation", "The vehicle's own documentation and local rules come first."});
+      {"documentation",
+       "The vehicle's own documentation comes first: where it differs, it holds."});
   return outcome;
 }
 

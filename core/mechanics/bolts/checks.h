@@ -15,20 +15,20 @@
 namespace sw::mechanics {
 
 /// A number under the name of its field.
-struct NamedValue {
+struct NumberInField {
   std::string_view field;
   double value = 0;
 
-  NamedValue(std::string_view name, double number) : field(name), value(number) {}
+  NumberInField(std::string_view name, double number) : field(name), value(number) {}
   template <class Dimension>
-  NamedValue(std::string_view name, Quantity<Dimension> quantity)
+  NumberInField(std::string_view name, Quantity<Dimension> quantity)
       : field(name), value(quantity.si()) {}
 };
 
 /// OutOfRange "measure.not_finite" or "measure.not_positive" about the first that is not > 0.
 [[nodiscard]] inline std::optional<Error> findNotPositive(
-    std::initializer_list<NamedValue> values) {
-  for (const NamedValue& each : values) {
+    std::initializer_list<NumberInField> values) {
+  for (const NumberInField& each : values) {
     const char* key = !std::isfinite(each.value) ? "measure.not_finite"
                       : each.value <= 0          ? "measure.not_positive"
                                                  : nullptr;
@@ -38,8 +38,9 @@ struct NamedValue {
 }
 
 /// The same, zero allowed.
-[[nodiscard]] inline std::optional<Error> findNegative(std::initializer_list<NamedValue> values) {
-  for (const NamedValue& each : values) {
+[[nodiscard]] inline std::optional<Error> findNegative(
+    std::initializer_list<NumberInField> values) {
+  for (const NumberInField& each : values) {
     if (each.value == 0) continue;
     if (auto error = findNotPositive({each})) return error;
   }
