@@ -19,6 +19,7 @@ enum class ActionId {
   Mode,
   Look,
   Instruments,
+  Bench,
   Vehicle,
   Complaint,
   Kit,

@@ -37,6 +37,9 @@ constexpr std::pair<ActionId, PageId> kJobPages[] = {
     {ActionId::Quick, PageId::Quick},     {ActionId::Sheet, PageId::Sheet},
     {ActionId::Finish, PageId::Finish}};
 
+/// Buttons that a job's bar has no need of, in the order they make room.
+constexpr ActionId kMayWait[] = {ActionId::Look, ActionId::Instruments, ActionId::Bench};
+
 /// What a hold may ask of the vehicle.
 constexpr char kAxleLoad[] = "front_axle_load";
 
@@ -127,8 +130,9 @@ QPushButton* MainWindow::button(ActionId id, QWidget* parent) {
 void MainWindow::buildBar() {
   m_bar->setObjectName(QStringLiteral("topBar"));
   auto* row = new FlowLayout(m_bar);
-  for (const ActionId id : {ActionId::Start, ActionId::NewJob, ActionId::Instruments,
-                            ActionId::Undo, ActionId::Mode, ActionId::Look}) {
+  for (const ActionId id :
+       {ActionId::Start, ActionId::NewJob, ActionId::Bench, ActionId::Instruments, ActionId::Undo,
+        ActionId::Mode, ActionId::Look}) {
     auto* made = button(id, m_bar);
     connect(made, &QPushButton::clicked, this, [this, id] { act(id); });
     row->addWidget(made);
@@ -183,6 +187,8 @@ void MainWindow::act(ActionId id) {
       return go({PageId::NewJob, {}, {}, {}, {}});
     case ActionId::Instruments:
       return go({PageId::Instruments, m_here.job, {}, {}, {}});
+    case ActionId::Bench:
+      return go({PageId::Bench, m_here.job, {}, {}, {}});
     case ActionId::Help:
       return help();
     case ActionId::Find:
@@ -234,8 +240,8 @@ void MainWindow::fitBars() {
   const int half = sizesOf(currentTheme().mode).gap / 2;
   for (QWidget* bar : {m_bar, m_jobBar}) bar->layout()->setContentsMargins(12, half, 12, half);
   const bool ofAJob = m_here.job.has_value();
-  for (const ActionId id : {ActionId::Instruments, ActionId::Look}) m_buttons[id]->show();
-  for (const ActionId id : {ActionId::Look, ActionId::Instruments}) {
+  for (const ActionId id : kMayWait) m_buttons[id]->show();
+  for (const ActionId id : kMayWait) {
     if (ofAJob && widthOf(*m_bar) > width()) m_buttons[id]->hide();
   }
   m_pagesBox->hide();
@@ -249,7 +255,7 @@ void MainWindow::listPages() {
   for (const auto& [action, page] : kJobPages) {
     m_pagesBox->addItem(actionText(actionRow(action).text), static_cast<int>(action));
   }
-  for (const ActionId id : {ActionId::Instruments, ActionId::Look}) {
+  for (const ActionId id : kMayWait) {
     m_pagesBox->addItem(actionText(actionRow(id).text), static_cast<int>(id));
   }
   connect(m_pagesBox, &QComboBox::activated, this,

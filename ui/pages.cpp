@@ -6,6 +6,7 @@
 #include <array>
 #include <string>
 
+#include "ui/bench/bench_page.h"
 #include "ui/complaint/complaint_page.h"
 #include "ui/complaint/new_job_page.h"
 #include "ui/finish/finish_page.h"
@@ -37,6 +38,7 @@ constexpr std::array kPages{
     PageRow{PageId::Quick, "a filled-in work card is copied into the job", PageScope::Job},
     PageRow{PageId::Sheet, "a job on paper: previewed, printed, saved as PDF", PageScope::Job},
     PageRow{PageId::Finish, "what stands against sign-off, and the end of the job", PageScope::Job},
+    PageRow{PageId::Bench, "calculations to use outside of a step", PageScope::Book},
     PageRow{PageId::Help, "help on a page, and all keys", PageScope::Book},
 };
 
@@ -66,6 +68,8 @@ Page* makePage(PageId id, ShopSession& session, QWidget* parent) {
       return new QuickPage(session, parent);
     case PageId::Sheet:
       return new SheetPage(session, parent);
+    case PageId::Bench:
+      return new BenchPage(session, parent);
     case PageId::Help:
       return new HelpPage(session, parent);
     case PageId::Start:

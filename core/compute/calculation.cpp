@@ -12,9 +12,9 @@ namespace {
 
 std::vector<Calculation> allAreas() {
   std::vector<Calculation> all;
-  for (const auto area :
-       {measuringCalculations(), swivelCalculations(), brakeCalculations(), bearingCalculations(),
-        boltCalculations(), wheelCalculations(), geometryCalculations(), supportCalculations()}) {
+  for (const auto area : {swivelCalculations(), bearingCalculations(), brakeCalculations(),
+                          boltCalculations(), wheelCalculations(), geometryCalculations(),
+                          supportCalculations(), measuringCalculations()}) {
     all.insert(all.end(), area.begin(), area.end());
   }
   return all;
@@ -53,7 +53,7 @@ Result<Answer> answerTo(const Calculation& calculation, const Json& input) {
   answer["method"] = {{"name", description.method},
                       {"source", description.source},
                       {"options", std::move(outcome->options)}};
-  return Answer{std::move(answer), std::move(outcome->draw)};
+  return Answer{std::move(answer), std::move(outcome->draw), std::move(outcome->shown)};
 }
 
 Result<Json> evaluate(const Calculation& calculation, const Json& input) {

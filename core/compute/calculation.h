@@ -3,6 +3,7 @@
 
 #include <functional>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -28,6 +29,21 @@ struct Note {
   friend bool operator==(const Note&, const Note&) = default;
 };
 
+/// One name and its value.
+struct ReadableRow {
+  std::string name;
+  std::string value;
+};
+struct ReadableTable {
+  std::string name;
+  std::vector<std::string> columns;
+  std::vector<std::vector<std::string>> rows;
+};
+struct Readable {
+  std::vector<ReadableRow> rows;
+  std::vector<ReadableTable> tables;
+};
+
 /// The picture of an answer for the room there is, in units of its text.
 using Draw = std::function<figure::Figure(figure::Size)>;
 
@@ -36,6 +52,8 @@ struct Outcome {
   std::vector<Note> notes;
   Json options = Json::object();  ///< the options as used, defaults filled in
   Draw draw;                      ///< empty where a picture would say nothing
+  /// The figures for people, where the bare fields would bury what matters.
+  std::optional<Readable> shown;
 };
 
 /// What a calculation belongs to, as the trade would look for it.
@@ -59,6 +77,7 @@ struct Calculation {
 struct Answer {
   Json json;
   Draw draw;
+  std::optional<Readable> shown;
 };
 /// Errors: as the calculation.
 [[nodiscard]] Result<Answer> answerTo(const Calculation& calculation, const Json& input);

@@ -119,4 +119,9 @@ Readable readable(const std::vector<FieldDescription>& fields, const Json& value
   return result;
 }
 
+Readable readableAnswer(const Description& description, const Answer& answer) {
+  if (answer.shown) return *answer.shown;
+  return readable(description.outputs, answer.json.at("result"));
+}
+
 }  // namespace sw::compute

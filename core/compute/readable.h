@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "compute/calculation.h"
 #include "compute/description.h"
 #include "model/json.h"
 
@@ -12,24 +13,13 @@
 
 namespace sw::compute {
 
-struct ReadableRow {
-  std::string name;
-  std::string value;
-};
-struct ReadableTable {
-  std::string name;
-  std::vector<std::string> columns;
-  std::vector<std::vector<std::string>> rows;
-};
-struct Readable {
-  std::vector<ReadableRow> rows;
-  std::vector<ReadableTable> tables;
-};
-
 /// The values that are there, in the order of the description.
 [[nodiscard]] Readable readable(const std::vector<FieldDescription>& fields,
                                 const model::Json& values);
 /// "max_pack" as "Max pack".
 [[nodiscard]] std::string readableName(std::string_view name);
+
+/// The answer: as the calculation says it for people where it does, else field by field.
+[[nodiscard]] Readable readableAnswer(const Description& description, const Answer& answer);
 
 }  // namespace sw::compute

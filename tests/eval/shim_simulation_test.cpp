@@ -27,10 +27,10 @@ TEST(ShimCoverage, AModelThatIsWrongHoldsLess) {
 TEST(ShimRace, TheAdvisorNeedsFewerStripDownsInEitherLayout) {
   for (const auto effect :
        {mechanics::ShimEffect::ThinnerRaises, mechanics::ShimEffect::ThickerRaises}) {
-    const Tallies tallies = race(effect, 8);
+    const Tallies tallies = race(effect, 16);
     const double usual = tallies[0].stripDownsAnAxle();
     for (std::size_t way = 1; way < kWays; ++way) {
-      EXPECT_LT(tallies[way].stripDownsAnAxle(), 0.65 * usual) << way;
+      EXPECT_LT(tallies[way].stripDownsAnAxle(), 0.68 * usual) << way;
       EXPECT_GT(tallies[way].proved / tallies[way].packs, 0.94) << way;
       EXPECT_LT(tallies[way].over / tallies[way].packs, 0.02) << way;
     }

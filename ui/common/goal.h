@@ -22,13 +22,15 @@ enum class PageId {
   Quick,
   Sheet,
   Finish,
+  Bench,
   Help
 };
 
 /// Of the paper page, in place of a step: the work card is wanted.
 inline constexpr const char* kWorkCard = "work-card";
 
-/// Where to go: a page, and what it is about. Of a job, the step may be named as refusals name it:
+/// Where to go: a page, and what it is about. On the bench, the step is the name of a calculation.
+/// Of a job, the step may be named as refusals name it:
 /// "procedure/step", with the side.
 struct Goal {
   PageId page = PageId::Start;
@@ -47,15 +49,11 @@ struct Goal {
 template <>
 struct sw::Words<sw::ui::PageId> {
   using E = sw::ui::PageId;
-  static constexpr std::pair<E, std::string_view> table[] = {{E::Start, "start"},
-                                                             {E::NewJob, "new-job"},
-                                                             {E::Vehicle, "vehicle"},
-                                                             {E::Instruments, "instruments"},
-                                                             {E::Complaint, "complaint"},
-                                                             {E::Kit, "kit"},
-                                                             {E::Work, "work"},
-                                                             {E::Quick, "quick"},
-                                                             {E::Sheet, "sheet"},
-                                                             {E::Finish, "finish"},
-                                                             {E::Help, "help"}};
+  static constexpr std::pair<E, std::string_view> table[] = {
+      {E::Start, "start"},         {E::NewJob, "new-job"},
+      {E::Vehicle, "vehicle"},     {E::Instruments, "instruments"},
+      {E::Complaint, "complaint"}, {E::Kit, "kit"},
+      {E::Work, "work"},           {E::Quick, "quick"},
+      {E::Sheet, "sheet"},         {E::Finish, "finish"},
+      {E::Bench, "bench"},         {E::Help, "help"}};
 };

@@ -270,6 +270,7 @@ Result<Outcome> runShimPack(const Json& json) {
   result["table"] = tableJson(*advice);
   for (Note& note : shimPackNotes(*question, *advice)) outcome.notes.push_back(std::move(note));
   outcome.options = {{"planned", question->terms.pulls}};
+  outcome.shown = shimPackShown(*question, *advice);
   outcome.draw = [question = *question, advice = *advice](figure::Size size) {
     return shimPackPicture(question, advice, size);
   };

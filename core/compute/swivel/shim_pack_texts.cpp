@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "compute/swivel/shim_pack_texts.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "units/format.h"
@@ -126,6 +127,90 @@ std::vector<Note> shimPackNotes(const PackQuestion& question, const PackAdvice& 
   }
   notes.push_back({"pull_decides", "A prediction chooses the pack; the pull decides."});
   return notes;
+}
+
+namespace {
+
+std::string rangeText(const std::string& middle, const std::string& low, const std::string& high) {
+  return middle + ", probably " + low + " to " + high;
+}
+
+std::string slopeText(double slope) {
+  return displayText(slope, defaultUnit(QuantityKind::Stiffness), 2);
+}
+
+std::string shimsText(const mechanics::AllowedPack& pack) {
+  std::string text;
+  for (const Length shim : pack.shims) {
+    const std::string one = packText(shim);
+    text += (text.empty() ? "" : " + ") + one.substr(0, one.find(' '));
+  }
+  return text;
+}
+
+void dropColumn(ReadableTable& table, std::ptrdiff_t column) {
+  table.columns.erase(table.columns.begin() + column);
+  for (auto& row : table.rows) row.erase(row.begin() + column);
+}
+
+std::vector<std::string> rowText(const mechanics::PackRow& row) {
+  std::vector<std::string> cells{packText(row.pack.total), shimsText(row.pack)};
+  if (row.prediction) {
+    const auto& p = *row.prediction;
+    cells.push_back(percent(p.within));
+    cells.push_back(forceText(p.expected));
+    cells.push_back(forceText(p.trueForce.low) + " to " + forceText(p.trueForce.high));
+    cells.push_back(forceText(p.shownForce.low) + " to " + forceText(p.shownForce.high));
+    cells.push_back(p.fromOtherSide ? forceText(*p.fromOtherSide) : std::string{});
+  }
+  switch (row.reach) {
+    case mechanics::PackReach::Measured:
+      cells.emplace_back("was pulled");
+      break;
+    case mechanics::PackReach::Reachable:
+      cells.emplace_back("within reach");
+      break;
+    case mechanics::PackReach::Beyond:
+      cells.emplace_back("too far to say");
+      break;
+  }
+  return cells;
+}
+
+}  // namespace
+
+Readable shimPackShown(const PackQuestion& question, const PackAdvice& advice) {
+  Readable shown;
+  if (advice.line) {
+    const auto slope = advice.line->slope();
+    const auto knee = advice.line->knee();
+    shown.rows.push_back(
+        {"Force over pack",
+         rangeText(slopeText(slope.middle), slopeText(slope.low), slopeText(slope.high))});
+    shown.rows.push_back(
+        {"Float is gone at", rangeText(packText(Length::fromSi(knee.middle)),
+                                       packText(Length::fromSi(std::min(knee.low, knee.high))),
+                                       packText(Length::fromSi(std::max(knee.low, knee.high))))});
+  }
+  if (advice.wanted) shown.rows.push_back({"Middle of the limit at", packText(*advice.wanted)});
+  ReadableTable table;
+  table.name = "Packs that can be made";
+  table.columns = {"Pack", "Shims"};
+  if (advice.line) {
+    for (const char* name : {"Within limit", "Expected", "Probably", "Scale will show"}) {
+      table.columns.emplace_back(name);
+    }
+    table.columns.emplace_back(question.otherSide ? "From other side" : "");
+  }
+  table.columns.emplace_back("Reach");
+  for (const auto& row : advice.rows) {
+    const bool worth = row.reach != mechanics::PackReach::Beyond ||
+                       (row.prediction && row.prediction->within > 0.01);
+    if (worth) table.rows.push_back(rowText(row));
+  }
+  if (advice.line && !question.otherSide) dropColumn(table, 6);
+  if (!table.rows.empty()) shown.tables.push_back(std::move(table));
+  return shown;
 }
 
 }  // namespace sw::compute

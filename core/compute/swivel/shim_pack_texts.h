@@ -14,4 +14,8 @@ namespace sw::compute {
 [[nodiscard]] std::vector<Note> shimPackNotes(const mechanics::PackQuestion& question,
                                               const mechanics::PackAdvice& advice);
 
+/// The packs worth looking at, and what is known of slope and float.
+[[nodiscard]] Readable shimPackShown(const mechanics::PackQuestion& question,
+                                     const mechanics::PackAdvice& advice);
+
 }  // namespace sw::compute

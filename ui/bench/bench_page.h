@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+
+#include "ui/common/page.h"
+
+class QLineEdit;
+class QListWidget;
+class QBoxLayout;
+
+namespace sw::ui {
+
+class BenchPanel;
+class TextLabel;
+
+/// Calculations outside of any step: found by a few words, worked at every key, kept as they were
+/// typed, and put into the job that is open.
+class BenchPage : public Page {
+  Q_OBJECT
+
+ public:
+  explicit BenchPage(ShopSession& session, QWidget* parent = nullptr);
+  void begin(const Goal& goal) override;
+  /// Opens a calculation by name; an unknown one leaves the page as it is.
+  void open(const std::string& name);
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
+ private:
+  void build();
+  void fillList();
+  void sift(const QString& typed);
+
+  std::optional<model::JobId> m_job;
+  std::string m_name;
+  QLineEdit* m_find;
+  QListWidget* m_list;
+  TextLabel* m_none;
+  QBoxLayout* m_sides;
+  BenchPanel* m_panel = nullptr;
+};
+
+}  // namespace sw::ui
