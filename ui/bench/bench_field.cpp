@@ -13,6 +13,7 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/form.h"
 #include "ui/common/page_parts.h"
+#include "ui/common/tab_order.h"
 #include "ui/common/text_label.h"
 #include "ui/common/theme.h"
 #include "ui/common/word_button.h"
@@ -343,6 +344,7 @@ void RowsField::addRow() {
   flow->addWidget(last);
   m_lines->addWidget(line);
   m_rows.push_back(std::move(row));
+  tabAsLaidOut(*this);
 }
 
 /// Paths follow from places, so the lines are made anew with what stands in them.

@@ -18,6 +18,7 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/form.h"
 #include "ui/common/page_parts.h"
+#include "ui/common/tab_order.h"
 #include "ui/common/text_label.h"
 #include "ui/common/theme.h"
 #include "ui/common/word_button.h"
@@ -53,6 +54,7 @@ BenchPanel::BenchPanel(ShopSession& session, const compute::Calculation& calcula
       m_description(calculation.describe()) {
   build();
   work();
+  tabAsLaidOut(*this);
 }
 
 void BenchPanel::build() {

@@ -153,8 +153,21 @@ void dropColumn(ReadableTable& table, std::ptrdiff_t column) {
   for (auto& row : table.rows) row.erase(row.begin() + column);
 }
 
+std::string reachText(mechanics::PackReach reach) {
+  switch (reach) {
+    case mechanics::PackReach::Measured:
+      return "was pulled";
+    case mechanics::PackReach::Reachable:
+      return "within reach";
+    case mechanics::PackReach::Beyond:
+      return "too far to say";
+  }
+  return {};
+}
+
 std::vector<std::string> rowText(const mechanics::PackRow& row) {
-  std::vector<std::string> cells{packText(row.pack.total), shimsText(row.pack)};
+  std::vector<std::string> cells{packText(row.pack.total), shimsText(row.pack),
+                                 reachText(row.reach)};
   if (row.prediction) {
     const auto& p = *row.prediction;
     cells.push_back(percent(p.within));
@@ -162,17 +175,6 @@ std::vector<std::string> rowText(const mechanics::PackRow& row) {
     cells.push_back(forceText(p.trueForce.low) + " to " + forceText(p.trueForce.high));
     cells.push_back(forceText(p.shownForce.low) + " to " + forceText(p.shownForce.high));
     cells.push_back(p.fromOtherSide ? forceText(*p.fromOtherSide) : std::string{});
-  }
-  switch (row.reach) {
-    case mechanics::PackReach::Measured:
-      cells.emplace_back("was pulled");
-      break;
-    case mechanics::PackReach::Reachable:
-      cells.emplace_back("within reach");
-      break;
-    case mechanics::PackReach::Beyond:
-      cells.emplace_back("too far to say");
-      break;
   }
   return cells;
 }
@@ -195,20 +197,19 @@ Readable shimPackShown(const PackQuestion& question, const PackAdvice& advice) {
   if (advice.wanted) shown.rows.push_back({"Middle of the limit at", packText(*advice.wanted)});
   ReadableTable table;
   table.name = "Packs that can be made";
-  table.columns = {"Pack", "Shims"};
+  table.columns = {"Pack", "Shims", "Reach"};
   if (advice.line) {
     for (const char* name : {"Within limit", "Expected", "Probably", "Scale will show"}) {
       table.columns.emplace_back(name);
     }
     table.columns.emplace_back(question.otherSide ? "From other side" : "");
   }
-  table.columns.emplace_back("Reach");
   for (const auto& row : advice.rows) {
     const bool worth = row.reach != mechanics::PackReach::Beyond ||
                        (row.prediction && row.prediction->within > 0.01);
     if (worth) table.rows.push_back(rowText(row));
   }
-  if (advice.line && !question.otherSide) dropColumn(table, 6);
+  if (advice.line && !question.otherSide) dropColumn(table, 7);
   if (!table.rows.empty()) shown.tables.push_back(std::move(table));
   return shown;
 }
