@@ -62,28 +62,6 @@ std::string stackText(const mechanics::AllowedPack& pack) {
   return text;
 }
 
-Result<mechanics::ShimStock> stockOf(const JobState& job, const ShopState& shop) {
-  mechanics::ShimStock stock;
-  stock.maxCount = kMaxShimsUnlessSaid;
-  const auto vehicle = job.opened.vehicle;
-  const auto* sizes = shop.spec(vehicle, kShimSizesKey);
-  const auto* maxPack = shop.spec(vehicle, kShimMaxPackKey);
-  const auto* maxCount = shop.spec(vehicle, kShimMaxCountKey);
-  if (sizes == nullptr || (maxPack == nullptr && maxCount == nullptr)) return stock;
-  auto stack = mechanics::parseStack(sizes->fact.text, "shims.sizes");
-  if (!stack) return failAs(stack);
-  for (const Length shim : stack->shims) stock.sizes.push_back({shim, std::nullopt});
-  if (maxPack != nullptr && maxPack->fact.value) {
-    stock.maxPack = maxPack->fact.value->as<Length>();
-    const Length thinnest = *std::min_element(stack->shims.begin(), stack->shims.end());
-    stock.maxCount = std::max(1, static_cast<int>(*stock.maxPack / thinnest + 1e-9));
-  }
-  if (maxCount != nullptr && maxCount->fact.value) {
-    stock.maxCount = static_cast<int>(maxCount->fact.value->si);
-  }
-  return stock;
-}
-
 Result<void> startNextPack(Context& context, std::size_t step, Side side,
                            ForceDirection direction) {
   const RunView& run = context.job().runs[context.job().steps[step].run];
@@ -196,13 +174,35 @@ bool loose(const JobState& job, Side side) {
   return false;
 }
 
+Result<mechanics::ShimStock> shimStock(const JobState& job, const ShopState& shop) {
+  mechanics::ShimStock stock;
+  stock.maxCount = kMaxShimsUnlessSaid;
+  const auto vehicle = job.opened.vehicle;
+  const auto* sizes = shop.spec(vehicle, kShimSizesKey);
+  const auto* maxPack = shop.spec(vehicle, kShimMaxPackKey);
+  const auto* maxCount = shop.spec(vehicle, kShimMaxCountKey);
+  if (sizes == nullptr || (maxPack == nullptr && maxCount == nullptr)) return stock;
+  auto stack = mechanics::parseStack(sizes->fact.text, "shims.sizes");
+  if (!stack) return failAs(stack);
+  for (const Length shim : stack->shims) stock.sizes.push_back({shim, std::nullopt});
+  if (maxPack != nullptr && maxPack->fact.value) {
+    stock.maxPack = maxPack->fact.value->as<Length>();
+    const Length thinnest = *std::min_element(stack->shims.begin(), stack->shims.end());
+    stock.maxCount = std::max(1, static_cast<int>(*stock.maxPack / thinnest + 1e-9));
+  }
+  if (maxCount != nullptr && maxCount->fact.value) {
+    stock.maxCount = static_cast<int>(maxCount->fact.value->si);
+  }
+  return stock;
+}
+
 Result<PackAnswer> nextAllowedPack(const JobState& job, const ShopState& shop, Side side,
                                    ForceDirection direction) {
   const auto layout = job.vehicle.fact.arrangement.shimLayout;
   if (!layout) return PackAnswer{std::nullopt, "layout"};
   const auto current = job.packTotal(side);
   if (!current) return PackAnswer{std::nullopt, "pack"};
-  auto stock = stockOf(job, shop);
+  auto stock = shimStock(job, shop);
   if (!stock) return failAs(stock);
   if (stock->sizes.empty()) return PackAnswer{std::nullopt, "sizes"};
   auto packs = mechanics::allowedPacks(*stock);

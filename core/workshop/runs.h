@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "mechanics/swivel/shim_packs.h"
 #include "workshop/context.h"
 
 // Internal to core/workshop: putting procedure runs into a job, and the rounds that results append.
@@ -41,6 +42,10 @@ struct RunRequest {
 /// The hub does not stay where it is put, or has end float, by the newest observations of that
 /// side.
 [[nodiscard]] bool loose(const JobState& job, model::Side side);
+
+/// The shims of the vehicle's spec sheet, as many of each as wanted; without sizes where the sheet
+/// names none, or no bound for a pack. Errors: those of mechanics::parseStack.
+[[nodiscard]] Result<mechanics::ShimStock> shimStock(const JobState& job, const ShopState& shop);
 
 /// The next allowed pack from the one fitted, in the direction that raises (or lowers) the starting
 /// force.

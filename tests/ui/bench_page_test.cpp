@@ -25,7 +25,9 @@ class BenchPageTest : public WindowTest {
     openWindow();
   }
   void openBench(const std::string& name = {}) {
-    window->go({PageId::Bench, {}, {}, name, {}});
+    Goal goal{PageId::Bench, {}, {}, {}, {}};
+    goal.calculation = name;
+    window->go(goal);
     settle();
   }
   BenchPanel* panel() { return window->findChild<BenchPanel*>(); }
@@ -132,7 +134,9 @@ TEST_F(BenchPageTest, ThePictureOfTheShimsAppearsWithThePulls) {
 }
 
 TEST_F(BenchPageTest, PutIntoTheJobItStandsOnTheSheet) {
-  window->go({PageId::Bench, kJob, {}, "starting-force", {}});
+  Goal goal{PageId::Bench, kJob, {}, {}, {}};
+  goal.calculation = "starting-force";
+  window->go(goal);
   settle();
   session->setPerson("MT");
   find<QPushButton>("benchMore")->click();
@@ -166,6 +170,27 @@ TEST_F(BenchPageTest, LinesAreAddedAndTakenAway) {
   settle();
   ASSERT_EQ(panel()->input().at("shims").size(), 1U);
   EXPECT_EQ(panel()->input().at("shims").at(0).at("thickness"), "0.2 mm");
+}
+
+TEST_F(BenchPageTest, AStepWorksOutItsPackAndOpensTheBenchFilledIn) {
+  Goal goal{PageId::Work, model::JobId{11}, {}, "fit-shims-and-pull/fit_pack", model::Side::Left};
+  window->go(goal);
+  settle();
+  const QString words = find<QLabel>("benchWords")->text();
+  EXPECT_TRUE(words.startsWith(QStringLiteral("Fit 0.800 mm"))) << words.toStdString();
+  auto* fold = find<QPushButton>("benchFold");
+  fold->click();
+  settle();
+  EXPECT_FALSE(window->findChild<FigureView*>()->isHidden());
+  find<QPushButton>("toBench:shim-pack")->click();
+  settle();
+  EXPECT_EQ(window->here().page, PageId::Bench);
+  EXPECT_EQ(panel()->input().at("layout"), "inner");
+  EXPECT_EQ(panel()->input().at("measured").size(), 1U);
+  find<QPushButton>("benchBack")->click();
+  settle();
+  EXPECT_EQ(window->here().page, PageId::Work);
+  EXPECT_EQ(window->here().step, "fit-shims-and-pull/fit_pack");
 }
 
 }  // namespace

@@ -13,6 +13,8 @@
 #include "ui/common/page_parts.h"
 #include "ui/common/text_label.h"
 #include "ui/common/theme.h"
+#include "ui/common/word_button.h"
+#include "workshop/bench_input.h"
 
 namespace sw::ui {
 
@@ -63,6 +65,7 @@ BenchPage::BenchPage(ShopSession& session, QWidget* parent)
       m_list(new QListWidget(this)),
       m_none(new TextLabel(tr("No calculation has these words. Fewer letters find more."),
                            TextRole::Body, this)),
+      m_back(new WordButton("benchBack", tr("&Back to the step"), this)),
       m_sides(new QBoxLayout(QBoxLayout::LeftToRight, this)) {
   build();
   fillList();
@@ -87,8 +90,16 @@ void BenchPage::build() {
   m_list->setWordWrap(true);
   m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_none->hide();
+  m_back->hide();
+  connect(m_back, &QPushButton::clicked, this, [this] {
+    Goal back = m_from;
+    back.page = PageId::Work;
+    back.calculation.clear();
+    emit goWanted(back);
+  });
   auto* left = new QVBoxLayout;
   left->addWidget(new TextLabel(tr("Bench"), TextRole::Heading, this));
+  left->addWidget(m_back);
   left->addWidget(m_find);
   left->addWidget(m_none);
   left->addWidget(m_list, 1);
@@ -146,15 +157,42 @@ void BenchPage::resizeEvent(QResizeEvent* event) {
 
 void BenchPage::begin(const Goal& goal) {
   m_job = goal.job ? goal.job : session().lastJob();
-  if (!goal.step.empty()) {
-    open(goal.step);
+  m_from = goal;
+  m_back->setVisible(!goal.step.empty() && goal.job.has_value());
+  if (!goal.calculation.empty()) {
+    open(goal.calculation);
+    fillFromStep(goal);
   } else if (m_panel == nullptr) {
     open(std::string(compute::calculations().front().name));
   }
-  if (m_panel != nullptr) {
-    m_panel->setPlace(m_job ? std::optional<Where>(Where{m_job, {}, {}, {}, {}}) : std::nullopt);
+  if (m_panel != nullptr) m_panel->setPlace(place());
+  if (goal.calculation.empty()) {
+    m_find->setFocus();
+  } else if (m_panel != nullptr) {
+    m_panel->focusFirst();
   }
-  m_find->setFocus();
+}
+
+std::optional<Where> BenchPage::place() const {
+  if (!m_job) return std::nullopt;
+  return Where{m_job, m_from.step, m_from.side, {}, {}};
+}
+
+/// What the job knows takes the place of what was typed last.
+void BenchPage::fillFromStep(const Goal& goal) {
+  if (!goal.job || m_panel == nullptr) return;
+  const auto job = session().job(*goal.job);
+  const auto shop = session().shop();
+  if (!job || !shop) return;
+  workshop::BenchPlace place{std::nullopt, goal.side};
+  for (std::size_t step = 0; step < (*job)->steps.size(); ++step) {
+    const auto& view = (*job)->steps[step];
+    if (whereOf(**job, step).step == goal.step && view.side == goal.side && !view.superseded) {
+      place.step = step;
+    }
+  }
+  const auto input = workshop::benchInput(**job, **shop, goal.calculation, place);
+  if (!input.empty()) m_panel->show(input);
 }
 
 void BenchPage::open(const std::string& name) {
@@ -164,7 +202,7 @@ void BenchPage::open(const std::string& name) {
   delete m_panel;
   m_panel = new BenchPanel(session(), *calculation, this);
   m_sides->addWidget(m_panel, 7);
-  m_panel->setPlace(m_job ? std::optional<Where>(Where{m_job, {}, {}, {}, {}}) : std::nullopt);
+  m_panel->setPlace(place());
   const QString draft = session().draft(draftPlace(name));
   if (const auto kept = model::parseJson(draft.toStdString())) m_panel->show(*kept);
   connect(m_panel, &BenchPanel::edited, this, [this] {

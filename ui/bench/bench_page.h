@@ -7,6 +7,7 @@
 
 class QLineEdit;
 class QListWidget;
+class QPushButton;
 class QBoxLayout;
 
 namespace sw::ui {
@@ -22,8 +23,6 @@ class BenchPage : public Page {
  public:
   explicit BenchPage(ShopSession& session, QWidget* parent = nullptr);
   void begin(const Goal& goal) override;
-  /// Opens a calculation by name; an unknown one leaves the page as it is.
-  void open(const std::string& name);
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
@@ -31,13 +30,19 @@ class BenchPage : public Page {
  private:
   void build();
   void fillList();
+  /// Shows a calculation by name, with what was typed last; an unknown one changes nothing.
+  void open(const std::string& name);
+  void fillFromStep(const Goal& goal);
+  [[nodiscard]] std::optional<Where> place() const;
   void sift(const QString& typed);
 
   std::optional<model::JobId> m_job;
+  Goal m_from;  ///< the step it was opened from, if any
   std::string m_name;
   QLineEdit* m_find;
   QListWidget* m_list;
   TextLabel* m_none;
+  QPushButton* m_back;
   QBoxLayout* m_sides;
   BenchPanel* m_panel = nullptr;
 };

@@ -29,8 +29,7 @@ enum class PageId {
 /// Of the paper page, in place of a step: the work card is wanted.
 inline constexpr const char* kWorkCard = "work-card";
 
-/// Where to go: a page, and what it is about. On the bench, the step is the name of a calculation.
-/// Of a job, the step may be named as refusals name it:
+/// Where to go: a page, and what it is about. Of a job, the step may be named as refusals name it:
 /// "procedure/step", with the side.
 struct Goal {
   PageId page = PageId::Start;
@@ -42,6 +41,8 @@ struct Goal {
   std::optional<model::InstrumentKind> instrumentKind = std::nullopt;
   /// On the page of the vehicle: the fact to be entered, by its field.
   std::string field = {};
+  /// On the bench: the calculation by its name, filled in from the step.
+  std::string calculation = {};
 };
 
 }  // namespace sw::ui

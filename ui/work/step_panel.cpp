@@ -22,6 +22,7 @@
 #include "ui/common/text_label.h"
 #include "ui/common/theme.h"
 #include "ui/common/word_button.h"
+#include "ui/work/bench_section.h"
 #include "ui/work/hold_section.h"
 #include "ui/work/measure_section.h"
 #include "ui/work/observe_section.h"
@@ -90,11 +91,11 @@ void StepPanel::build() {
   m_lockWays = new FlowLayout;
   m_allBefore = new WordButton("allBefore", tr("All of this was done before recording"), m_lock);
   m_against = new WordButton("againstOrder", tr("Do it out of order …"), m_lock);
-  m_sections = {new SupportSection(m_session, inside), new HoldSection(m_session, inside),
-                new PartsSection(m_session, inside),   new WaitSection(m_session, inside),
-                new PackSection(m_session, inside),    new MeasureSection(m_session, inside),
-                new TorqueSection(m_session, inside),  new ObserveSection(m_session, inside),
-                new RoadTestSection(m_session, inside)};
+  m_sections = {new SupportSection(m_session, inside),  new HoldSection(m_session, inside),
+                new PartsSection(m_session, inside),    new WaitSection(m_session, inside),
+                new PackSection(m_session, inside),     new MeasureSection(m_session, inside),
+                new TorqueSection(m_session, inside),   new ObserveSection(m_session, inside),
+                new RoadTestSection(m_session, inside), new BenchSection(m_session, inside)};
   m_notes = new StepNotes(m_session, inside);
   m_goOn = new WordButton("goOn", {}, this);
   m_goOn->hide();

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "mechanics/swivel/force_prior.h"
+#include "model/json.h"
+#include "workshop/job_state.h"
+
+// Which calculations serve a step, and what a job already knows of their input: the spec sheet, the
+// axle arrangement, what was measured with which instrument. What it does not know is left out, to
+// be typed.
+
+namespace sw::workshop {
+
+/// Names of calculations, the most useful first; none for most steps.
+[[nodiscard]] std::vector<std::string> benchFor(const StepView& step);
+
+struct BenchPlace {
+  std::optional<std::size_t> step;  ///< index into JobState::steps
+  std::optional<model::Side> side;
+};
+/// The input as far as it is known; an empty object for a calculation the job knows nothing of.
+/// Quantities as typed.
+[[nodiscard]] model::Json benchInput(const JobState& job, const ShopState& shop,
+                                     std::string_view calculation, const BenchPlace& place);
+
+/// The pulls of one side of a job, pack by pack in one state: what its starting force tells a later
+/// job. Empty where none was pulled.
+[[nodiscard]] model::Json pulledPacks(const JobState& job, const ShopState& shop, model::Side side);
+
+}  // namespace sw::workshop

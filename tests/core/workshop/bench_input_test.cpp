@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "workshop/bench_input.h"
+
+#include <nlohmann/json.hpp>
+
+#include "compute/calculation.h"
+#include "shop_fixture.h"
+
+namespace sw::test {
+namespace {
+
+using model::Json;
+using model::Side;
+
+/// A job in which packs and pulls are recorded and nothing else is in the way.
+class BenchInput : public testing::Test {
+ protected:
+  void SetUp() override {
+    shop.setUp();
+    shop.ok(R"({"do":"set_vehicle","registration":"AB 12","shim_layout":"cap_flange"})");
+    shop.spec(R"("key":"swivel.starting_force","type":"limit","min":"15 N","max":"26 N")");
+    shop.spec(R"("key":"shims.sizes","type":"text","text":"0.10 0.25 0.50")");
+    shop.spec(R"("key":"shims.max_pack","type":"value","value":"1.4 mm")");
+    shop.ok(R"({"do":"start_procedure","procedure":"fit-shims-and-pull"})");
+  }
+  void at(const std::string& step, const std::string& side, int round, const std::string& rest) {
+    shop.ok(R"({"do":"override","rule":"order","why":"only pack and pull matter here","step":)" +
+            ("\"fit-shims-and-pull/" + step) + R"(","side":")" + side + R"(","round":)" +
+            std::to_string(round) + "}");
+    shop.ok("{" + rest + R"(,"step":"fit-shims-and-pull/)" + step + R"(","side":")" + side +
+            R"(","round":)" + std::to_string(round) + "}");
+  }
+  void fit(const std::string& side, const std::string& shims, int round = 1) {
+    at("fit_pack", side, round, R"("do":"shim_pack","role":"fitted","shims":")" + shims + "\"");
+  }
+  void pull(const std::string& side, const std::string& readings, int round = 1) {
+    at("pull", side, round,
+       R"("do":"take_readings","instrument":"scale","readings":")" + readings + "\"");
+  }
+  Json input(const std::string& calculation, Side side) {
+    const auto state = shop.state();
+    return workshop::benchInput(state, *shop.workshop->shop().value(), calculation,
+                                {std::nullopt, side});
+  }
+
+  Shop shop;
+};
+
+TEST_F(BenchInput, TheShimAdvisorGetsWhatTheJobKnows) {
+  fit("left", "0.50 + 0.50 + 0.10");
+  pull("left", "9 10 10.5 10 N");
+  const Json left = input("shim-pack", Side::Left);
+  EXPECT_EQ(left.at("layout"), "cap_flange");
+  EXPECT_EQ(left.at("limit"), (Json{{"min", "15 N"}, {"max", "26 N"}}));
+  EXPECT_EQ(left.at("shims").size(), 3U);
+  EXPECT_EQ(left.at("max_pack"), "1.4 mm");
+  ASSERT_EQ(left.at("measured").size(), 1U);
+  const Json& pack = left.at("measured").at(0);
+  EXPECT_EQ(pack.at("pack"), "1.1 mm");
+  // The first pull settles the bearing and is not used.
+  EXPECT_EQ(pack.at("pulls"), (Json{"10 N", "10.5 N", "10 N"}));
+  EXPECT_TRUE(left.at("instrument").contains("graduation"));
+  EXPECT_FALSE(left.contains("other_side"));
+  // One pack without history: a step, and no prediction.
+  const auto answer = compute::evaluate(compute::findCalculation("shim-pack").value(), left);
+  ASSERT_TRUE(answer) << answer.error().key << " " << answer.error().field;
+  EXPECT_EQ(answer->at("result").at("reason"), "one_step");
+}
+
+TEST_F(BenchInput, TheOtherSideIsHeldAgainstIt) {
+  fit("left", "0.50 + 0.50");
+  pull("left", "17 18 18 18 N");
+  fit("right", "0.50 + 0.50 + 0.10");
+  pull("right", "9 10 10 10 N");
+  EXPECT_EQ(input("shim-pack", Side::Right).at("other_side"), "18 N");
+}
+
+TEST_F(BenchInput, EachPackKeepsThePullsThatWereMadeWithIt) {
+  fit("left", "0.50 + 0.50 + 0.10");
+  pull("left", "9 10 10 10 N");
+  fit("left", "0.50 + 0.50", 2);
+  pull("left", "13 14 14 14 N", 2);
+  const Json measured = input("shim-pack", Side::Left).at("measured");
+  ASSERT_EQ(measured.size(), 2U);
+  EXPECT_EQ(measured.at(0).at("pack"), "1.1 mm");
+  EXPECT_EQ(measured.at(1).at("pack"), "1 mm");
+  EXPECT_EQ(measured.at(1).at("pulls").at(0), "14 N");
+}
+
+TEST_F(BenchInput, WhatTheJobDoesNotKnowIsLeftOut) {
+  const Json left = input("shim-pack", Side::Left);
+  EXPECT_FALSE(left.contains("measured"));
+  EXPECT_TRUE(input("toe", Side::Left).empty());
+  EXPECT_TRUE(input("nothing of that name", Side::Left).empty());
+}
+
+TEST_F(BenchInput, StepsNameTheCalculationsThatServeThem) {
+  std::map<std::string, std::vector<std::string>> names;
+  for (const auto& step : shop.state().steps) {
+    names[step.step->id] = workshop::benchFor(step);
+    for (const auto& name : names[step.step->id]) {
+      EXPECT_TRUE(compute::findCalculation(name)) << name;
+    }
+  }
+  EXPECT_EQ(names["fit_pack"].front(), "shim-pack");
+  EXPECT_EQ(names["pull"].front(), "shim-pack");
+  EXPECT_EQ(names["cap_torque_bolts"].front(), "wrench-setting");
+  EXPECT_TRUE(names["scrape"].empty());
+}
+
+TEST_F(BenchInput, ACalculationIsPutIntoTheJobWithItsAnswer) {
+  const auto outcome =
+      shop.ok(R"({"do":"calculate","calculation":"starting-force","remark":"left",)"
+              R"("input":{"force":"10 N","arm":"200 mm"}})");
+  ASSERT_FALSE(outcome.events.empty());
+  const auto state = shop.state();
+  const auto* fact = model::as<model::Calculated>(*state.valid.back());
+  ASSERT_NE(fact, nullptr);
+  const auto answer = model::parseJson(fact->answer).value();
+  EXPECT_EQ(answer.at("result").at("torque"), "2 N m");  // 10 N at 0.2 m
+  EXPECT_EQ(fact->remark, "left");
+}
+
+TEST_F(BenchInput, ACalculationThatCannotBeIsRefusedByTheNameOfItsField) {
+  EXPECT_EQ(shop.refused(R"({"do":"calculate","calculation":"alchemy","input":{}})",
+                         "compute.unknown_name")
+                .field,
+            "calculation");
+  EXPECT_EQ(shop.refused(R"({"do":"calculate","calculation":"starting-force",)"
+                         R"("input":{"force":"10 N"}})",
+                         "json.missing")
+                .field,
+            "input/arm");
+}
+
+}  // namespace
+}  // namespace sw::test
