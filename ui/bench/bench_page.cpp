@@ -182,8 +182,7 @@ std::optional<Where> BenchPage::place() const {
 void BenchPage::fillFromStep(const Goal& goal) {
   if (!goal.job || m_panel == nullptr) return;
   const auto job = session().job(*goal.job);
-  const auto shop = session().shop();
-  if (!job || !shop) return;
+  if (!job) return;
   workshop::BenchPlace place{std::nullopt, goal.side};
   for (std::size_t step = 0; step < (*job)->steps.size(); ++step) {
     const auto& view = (*job)->steps[step];
@@ -191,7 +190,7 @@ void BenchPage::fillFromStep(const Goal& goal) {
       place.step = step;
     }
   }
-  const auto input = workshop::benchInput(**job, **shop, goal.calculation, place);
+  const auto input = session().benchInput(**job, goal.calculation, place);
   if (!input.empty()) m_panel->show(input);
 }
 

@@ -2,12 +2,14 @@
 #include "ui/common/shop_session.h"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 #include <utility>
 
 #include "phrasing/error_sentence.h"
 #include "phrasing/event_sentence.h"
 #include "phrasing/names.h"
 #include "report/fact_text.h"
+#include "workshop/shop_pulls.h"
 
 namespace sw::ui {
 
@@ -129,6 +131,22 @@ std::optional<workshop::ActionEntries> ShopSession::lastActionOf(model::JobId jo
   const auto found = m_actions.find(job.value);
   if (found == m_actions.end() || found->second.empty()) return std::nullopt;
   return found->second.back();
+}
+
+model::Json ShopSession::benchInput(const workshop::JobState& job, std::string_view calculation,
+                                    const workshop::BenchPlace& place) const {
+  const auto shop = m_workshop->shop();
+  if (!shop) return model::Json::object();
+  auto input = workshop::benchInput(job, **shop, calculation, place);
+  if (calculation != "shim-pack") return input;
+  auto known = m_pulls.find(job.job.value);
+  if (known == m_pulls.end()) {
+    const auto pulls = workshop::closedPulls(*m_workshop, job);
+    known = m_pulls.emplace(job.job.value, pulls ? pulls->dump() : "[]").first;
+  }
+  auto history = model::parseJson(known->second);
+  if (history && !history->empty()) input["history"] = std::move(*history);
+  return input;
 }
 
 QString ShopSession::undoText(model::JobId job) const {

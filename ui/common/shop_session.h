@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "report_print/picture_intake.h"
+#include "workshop/bench_input.h"
 #include "workshop/last_action.h"
 #include "workshop/workshop.h"
 
@@ -52,6 +53,10 @@ class ShopSession : public QObject {
   /// The job as it stands today; shared by all pages until something changes. Errors: those of
   /// workshop::Workshop::job.
   [[nodiscard]] Result<std::shared_ptr<const workshop::JobState>> job(model::JobId job) const;
+  /// What the job knows of a calculation's input, the shop's closed jobs included. Those are read
+  /// once a session and job.
+  [[nodiscard]] model::Json benchInput(const workshop::JobState& job, std::string_view calculation,
+                                       const workshop::BenchPlace& place) const;
   /// The shop as that job sees it.
   [[nodiscard]] Result<const workshop::ShopState*> shop() const { return m_workshop->shop(); }
   /// What the command would bring about; writes nothing and tells nobody.
@@ -101,6 +106,7 @@ class ShopSession : public QObject {
   std::string m_person;
   QString m_resources;
   mutable std::optional<Known> m_known;
+  mutable std::map<std::int64_t, std::string> m_pulls;  ///< of closed jobs like a job, as JSON
   std::map<std::int64_t, std::vector<workshop::ActionEntries>> m_actions;  ///< a job each
 };
 

@@ -94,7 +94,7 @@ std::optional<compute::Answer> BenchSection::worked() {
   if (m_names.empty()) return std::nullopt;
   const auto calculation = compute::findCalculation(m_names.front());
   if (!calculation) return std::nullopt;
-  const auto input = workshop::benchInput(*context().job, *context().shop, m_names.front(),
+  const auto input = session().benchInput(*context().job, m_names.front(),
                                           {context().step, context().view().side});
   m_input = input.dump();
   m_description = calculation->describe();
