@@ -104,8 +104,11 @@ Point Axes::inside(double x, double y) const {
 
 void Axes::draw(Figure& figure, const AxisText& x, const AxisText& y) const {
   const auto marksFor = [](double room) { return std::max(2, static_cast<int>(room / kEmAMark)); };
-  const double stepX = roundStep(m_x.high - m_x.low, marksFor(m_right - m_left));
-  const double stepY = roundStep(m_y.high - m_y.low, marksFor(1.6 * (m_bottom - m_top)));
+  const auto stepFor = [&](const AxisText& text, const Range& range, double room) {
+    return text.step > 0 ? text.step : roundStep(range.high - range.low, marksFor(room));
+  };
+  const double stepX = stepFor(x, m_x, m_right - m_left);
+  const double stepY = stepFor(y, m_y, 1.6 * (m_bottom - m_top));
   for (const double value : roundMarks(m_x, stepX)) {
     const Point foot = at(value, m_y.low);
     figure.add(straight(foot, {foot.x, m_top}, Tone::Grid, 0.06));

@@ -21,6 +21,7 @@ struct Range {
 struct AxisText {
   std::string title;  ///< "Pack, mm"
   int decimals = -1;  ///< of its numbers; -1 = as many as the marks need
+  double step = 0;    ///< between its marks, such as 90 degrees; 0 = a round one for the room
 };
 
 /// 1, 2 or 5 times a power of ten for about `marks` marks.

@@ -5,6 +5,7 @@
 
 #include "compute/input_reader.h"
 #include "compute/kind_of_text.h"
+#include "compute/measuring/figures_picture.h"
 #include "compute/notes.h"
 #include "measure/compare_figures.h"
 #include "units/format.h"
@@ -125,6 +126,9 @@ Result<Outcome> runCompareFigures(const Json& json) {
   const auto compared = compareFigures(*first, *second);
   if (!compared) return failAs(compared);
   outcome.result = resultJson(*first, *second, *compared);
+  outcome.draw = [first = *first, second = *second, compared = *compared](figure::Size size) {
+    return figuresPicture(first, second, compared, size);
+  };
   return outcome;
 }
 

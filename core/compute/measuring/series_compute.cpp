@@ -5,6 +5,7 @@
 #include "compute/input_reader.h"
 #include "compute/kind_of_text.h"
 #include "compute/measuring/measuring.h"
+#include "compute/measuring/readings_picture.h"
 #include "compute/measuring/series_texts.h"
 #include "compute/output.h"
 #include "measure/evaluation.h"
@@ -122,6 +123,20 @@ std::string pathOf(const Error& error) {
   return error.field.empty() ? std::string{} : "/" + error.field;
 }
 
+ReadingsShown shownReadings(const SeriesInput& input, const SeriesOutcome& outcome) {
+  return {.title = "Readings against the limit",
+          .what = std::string(word(input.kind)),
+          .kind = input.kind,
+          .readings = input.readings,
+          .outlier = outcome.outlier,
+          .value = outcome.correctedMean,
+          .expandedUncertainty = outcome.expandedUncertainty,
+          .limit = input.limit,
+          .limitName = {},
+          .verdict = outcome.verdict,
+          .side = outcome.side};
+}
+
 Json budgetJson(const SeriesOutcome& outcome, QuantityKind kind) {
   Json lines = Json::array();
   for (const BudgetLine& line : outcome.budget) {
@@ -179,6 +194,9 @@ Result<Outcome> runSeries(const Json& json) {
   outcome.options = {{"confidence", plainNumber(input->confidence)},
                      {"planned", input->planned},
                      {"rule", word(input->rule)}};
+  outcome.draw = [shown = shownReadings(*input, *evaluated)](figure::Size size) {
+    return readingsPicture(shown, size);
+  };
   return outcome;
 }
 

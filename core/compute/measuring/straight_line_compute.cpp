@@ -2,6 +2,7 @@
 #include <nlohmann/json.hpp>
 
 #include "compute/input_reader.h"
+#include "compute/measuring/line_picture.h"
 #include "compute/measuring/measuring.h"
 #include "compute/output.h"
 #include "measure/straight_line.h"
@@ -118,12 +119,15 @@ Result<Outcome> runStraightLine(const Json& json) {
     result["value_uncertainty"] = plainNumber(there.standardUncertainty);
     result["reading_uncertainty"] = plainNumber(there.standardUncertaintyNew);
   }
+  LineShown shown{input->points, *line, input->at, input->value, {}};
   if (input->value) {
     const auto place = measure::placeOf(*line, *input->value, input->valueUncertainty);
     if (!place) return asInputError(place.error().about("reach"));
     result["place"] = plainNumber(place->value);
     result["place_uncertainty"] = plainNumber(place->standardUncertainty);
+    shown.place = place->value;
   }
+  outcome.draw = [shown](figure::Size size) { return linePicture(shown, size); };
   return outcome;
 }
 
