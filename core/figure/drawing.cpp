@@ -13,6 +13,7 @@ constexpr double kHead = 0.95;         // length of an arrow head, em
 constexpr double kHeadHalf = 0.34;     // half of its width
 constexpr double kHeadOfShaft = 0.45;  // short arrows have short heads
 constexpr double kEndStroke = 0.45;    // half of the stroke at an end
+constexpr double kHeadlineMiddle = 0.85;
 constexpr double kNumberSize = 0.85;
 constexpr double kEmAMark = 4.5;
 constexpr double kLetter = 0.66;  // em, a wide one
@@ -49,6 +50,12 @@ std::vector<Point> slanted(double sum, Point topLeft, Point bottomRight) {
   const double toX = std::min(bottomRight.x, sum - topLeft.y);
   if (!(toX > fromX)) return {};
   return {{fromX, sum - fromX}, {toX, sum - toX}};
+}
+
+void headlineWords(Figure& figure, const std::string& words, double right) {
+  // Smaller where it would meet the title of an axis.
+  const double size = roomFor(words) > 0.6 * figure.size.width ? 0.85 : 1.0;
+  figure.add(Text{{right, kHeadlineMiddle}, words, Side::Left, Room::Fixed, Tone::Ink, size, true});
 }
 
 Point moved(Point point, Point by) {
@@ -141,12 +148,13 @@ void hatch(Figure& figure, Point topLeft, Point bottomRight, Tone tone, double s
 }
 
 void headline(Figure& figure, const std::string& words, MarkShape mark, Tone tone) {
-  const double right = figure.size.width - 0.7;
-  constexpr double kMiddle = 0.85;
-  // Beside a title of an axis in a narrow room.
-  const double size = roomFor(words) > 0.6 * figure.size.width ? 0.85 : 1.0;
-  figure.add(Mark{{right, kMiddle}, mark, tone, 0.5});
-  figure.add(Text{{right - 0.6, kMiddle}, words, Side::Left, Room::Fixed, Tone::Ink, size, true});
+  const Point at{figure.size.width - 0.7, kHeadlineMiddle};
+  figure.add(Mark{at, mark, tone, 0.5});
+  headlineWords(figure, words, at.x - 0.6);
+}
+
+void headline(Figure& figure, const std::string& words) {
+  headlineWords(figure, words, figure.size.width);
 }
 
 void place(Figure& figure, const Figure& part, Point corner) {

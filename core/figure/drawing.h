@@ -37,6 +37,7 @@ void hatch(Figure& figure, Point topLeft, Point bottomRight, Tone tone, double s
 
 /// The answer in a few words at the top right, its mark at the end.
 void headline(Figure& figure, const std::string& words, MarkShape mark, Tone tone);
+void headline(Figure& figure, const std::string& words);
 
 /// All of `part`, its corner at `corner`.
 void place(Figure& figure, const Figure& part, Point corner);

@@ -3,6 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "compute/brakes/brake_torque_variation_picture.h"
 #include "compute/brakes/brakes.h"
 #include "compute/brakes/gauge_input.h"
 
@@ -116,11 +117,13 @@ Result<Outcome> runBrakeTorqueVariation(const Json& json) {
   outcome.result = {{"clamping_force", quantityText(variation->clampingForce)},
                     {"torque", quantityText(variation->torque)}};
   if (variation->pressure) outcome.result["pressure"] = quantityText(*variation->pressure);
+  TorqueVariationShown shown{input->brake.thicknessVariation, input->order, *variation, {}};
   if (input->speed && input->circumference) {
     const auto frequency =
         mechanics::judderFrequency(*input->speed, *input->circumference, input->order);
     if (!frequency) return asInputError(frequency.error());
     outcome.result["frequency"] = quantityText(*frequency);
+    shown.frequency = *frequency;
   }
   outcome.notes.push_back({"stiffness_guessed",
                            "The stiffness of a caliper is in no book: 10 to 30 kN/mm is a guess. "
@@ -129,6 +132,7 @@ Result<Outcome> runBrakeTorqueVariation(const Json& json) {
                            "Judder of this kind is there only with the brake on, and its frequency "
                            "falls with road speed; unbalance is there without the brake."});
   outcome.notes.push_back(documentationNote());
+  outcome.draw = [shown](figure::Size size) { return torqueVariationPicture(shown, size); };
   return outcome;
 }
 

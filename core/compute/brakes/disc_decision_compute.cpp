@@ -3,6 +3,7 @@
 
 #include "compute/brakes/brakes.h"
 #include "compute/brakes/decision_texts.h"
+#include "compute/brakes/disc_decision_picture.h"
 #include "compute/brakes/gauge_input.h"
 
 namespace sw::compute {
@@ -329,6 +330,9 @@ Result<Outcome> runDiscDecision(const Json& json) {
   for (auto& note : decisionNotes(*input, *decision)) outcome.notes.push_back(std::move(note));
   outcome.notes.push_back(documentationNote());
   outcome.options = confidenceOption(input->decision.confidence);
+  outcome.draw = [input = *input, decision = *decision](figure::Size size) {
+    return discDecisionPicture(input, decision, size);
+  };
   return outcome;
 }
 

@@ -2,6 +2,7 @@
 #include <nlohmann/json.hpp>
 
 #include "compute/brakes/brakes.h"
+#include "compute/brakes/disc_index_picture.h"
 #include "compute/brakes/gauge_input.h"
 #include "mechanics/brakes/disc_index.h"
 
@@ -284,6 +285,9 @@ Result<Outcome> runDiscIndex(const Json& json) {
   noteIndex(*input, *index, best, outcome.notes);
   outcome.notes.push_back(documentationNote());
   outcome.options = confidenceOption(input->confidence);
+  outcome.draw = [index = *index, best, limit = input->limit](figure::Size size) {
+    return discIndexPicture(index, best, limit, size);
+  };
   return outcome;
 }
 

@@ -5,6 +5,7 @@
 #include "compute/brakes/brakes.h"
 #include "compute/brakes/gauge_input.h"
 #include "compute/brakes/orders_output.h"
+#include "compute/brakes/turn_picture.h"
 #include "mechanics/brakes/disc_runout.h"
 
 namespace sw::compute {
@@ -253,6 +254,9 @@ Result<Outcome> runDiscRunout(const Json& json) {
   }
   outcome.notes.push_back(documentationNote());
   outcome.options = confidenceOption(input->runout.confidence);
+  outcome.draw = [input = input->runout, runout = *runout](figure::Size size) {
+    return runoutPicture(input, runout, size);
+  };
   return outcome;
 }
 

@@ -4,6 +4,7 @@
 #include "compute/brakes/brakes.h"
 #include "compute/brakes/gauge_input.h"
 #include "compute/brakes/orders_output.h"
+#include "compute/brakes/turn_picture.h"
 #include "mechanics/brakes/disc_thickness.h"
 
 namespace sw::compute {
@@ -244,6 +245,9 @@ Result<Outcome> runDiscThickness(const Json& json) {
   }
   outcome.notes.push_back(documentationNote());
   outcome.options = confidenceOption(input->confidence);
+  outcome.draw = [input = *input, disc = *disc](figure::Size size) {
+    return thicknessPicture(input, disc, size);
+  };
   return outcome;
 }
 

@@ -2,6 +2,7 @@
 #include <nlohmann/json.hpp>
 
 #include "compute/brakes/brakes.h"
+#include "compute/brakes/disc_wear_picture.h"
 #include "compute/brakes/gauge_input.h"
 #include "mechanics/brakes/disc_wear.h"
 #include "units/format.h"
@@ -186,6 +187,9 @@ Result<Outcome> runDiscWear(const Json& json) {
   noteWear(*wear, outcome.notes);
   outcome.notes.push_back(documentationNote());
   outcome.options = confidenceOption(input->confidence);
+  outcome.draw = [input = *input, wear = *wear](figure::Size size) {
+    return discWearPicture(input, wear, size);
+  };
   return outcome;
 }
 

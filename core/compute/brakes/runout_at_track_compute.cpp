@@ -3,6 +3,7 @@
 
 #include "compute/brakes/brakes.h"
 #include "compute/brakes/gauge_input.h"
+#include "compute/brakes/runout_at_track_picture.h"
 #include "mechanics/brakes/runout_at_track.h"
 
 namespace sw::compute {
@@ -125,6 +126,14 @@ Result<Outcome> runRunoutAtTrack(const Json& json) {
        "Tilt alone: a disc that is not flat adds its own. Clean both seats to bright "
        "metal before anything is blamed or machined."});
   outcome.notes.push_back(documentationNote());
+  const Length size = input->size.value_or(Length{});
+  const TrackShown shown{input->speck ? SeatFault::Speck : SeatFault::HubRunout,
+                         input->amount.value_or(Length{}),
+                         input->speck ? size : 2 * size,
+                         input->trackRadius,
+                         *runout,
+                         input->limit};
+  outcome.draw = [shown](figure::Size room) { return runoutAtTrackPicture(shown, room); };
   return outcome;
 }
 
