@@ -2,6 +2,7 @@
 #include "figure/drawing.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -96,6 +97,23 @@ Path area(Point a, Point b, Tone tone, double fill) {
   Path path = box(a, b, tone, fill);
   path.stroke = Stroke::None;
   return path;
+}
+
+Path roundedBox(Point middle, Size size, double radius, double turned, Tone tone, double fill) {
+  const double x = size.width / 2 - radius;
+  const double y = size.height / 2 - radius;
+  const std::array<Point, 4> corners{{{x, -y}, {x, y}, {-x, y}, {-x, -y}}};
+  const double angle = turned * std::numbers::pi / 180;
+  std::vector<Point> points;
+  double from = 0;
+  for (const Point& corner : corners) {
+    for (const Point& each : arc(corner, radius, from, from + 90)) {
+      points.push_back({middle.x + each.x * std::cos(angle) - each.y * std::sin(angle),
+                        middle.y + each.x * std::sin(angle) + each.y * std::cos(angle)});
+    }
+    from += 90;
+  }
+  return shape(std::move(points), tone, fill);
 }
 
 Path circle(Point centre, double radius, Tone tone, double fill, double width) {

@@ -20,6 +20,9 @@ namespace sw::figure {
 [[nodiscard]] Path area(Point a, Point b, Tone tone, double fill);
 /// A closed outline of any points, filled at this opacity.
 [[nodiscard]] Path shape(std::vector<Point> points, Tone tone, double fill, double width = 0.12);
+/// A rectangle with round corners, turned about its middle, degrees clockwise.
+[[nodiscard]] Path roundedBox(Point middle, Size size, double radius, double turned, Tone tone,
+                              double fill);
 [[nodiscard]] Path circle(Point centre, double radius, Tone tone, double fill = 0,
                           double width = 0.12);
 

@@ -3,6 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "compute/bearings/bearing_stiffness_picture.h"
 #include "compute/bearings/bearings.h"
 #include "compute/brakes/gauge_input.h"
 
@@ -104,6 +105,9 @@ Result<Outcome> runBearingStiffness(const Json& json) {
        "Castings and pins are far softer and begin with float and a knee: this "
        "is how coarse a shim step can be at worst, not the slope of a hub. Learn "
        "that from this axle's own pulls."});
+  outcome.draw = [bearing = input->bearing, state = *state](figure::Size size) {
+    return bearingStiffnessPicture(bearing, state, size);
+  };
   return outcome;
 }
 

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "compute/bearings/bearings.h"
+#include "compute/bearings/play_limits_picture.h"
 #include "compute/brakes/gauge_input.h"
 
 namespace sw::compute {
@@ -78,6 +79,24 @@ Result<Json> limitsJson(const PlayInput& input) {
              "rim of the steering wheel", "superseded British inspection guide of 2012");
   }
   return rows.done();
+}
+
+/// The same limits for the picture; what cannot be told is left out.
+PlayLimitsShown shownLimits(const PlayInput& input) {
+  const auto told = [](const Result<Length>& limit) {
+    return limit ? std::optional<Length>(*limit) : std::nullopt;
+  };
+  PlayLimitsShown shown;
+  shown.bearing = mechanics::kBearingRockLimit;
+  if (input.wheel) shown.kingpin = told(mechanics::kingpinRockLimit(*input.wheel));
+  if (input.rim && input.grossMass) {
+    shown.linkage = told(mechanics::linkageRockLimit(*input.rim, *input.grossMass));
+  }
+  if (input.steeringWheel) shown.lash = told(mechanics::steeringLashLimit(*input.steeringWheel));
+  if (input.steeringWheel && input.gear) {
+    shown.lashBritish = told(mechanics::steeringLashLimit(*input.steeringWheel, *input.gear));
+  }
+  return shown;
 }
 
 std::vector<FieldDescription> inputFields() {
@@ -182,6 +201,9 @@ Result<Outcome> runPlayLimits(const Json& json) {
       {"elsewhere",
        "Rules differ from place to place and change: those in force where the vehicle "
        "is used count, and its own documentation where it is stricter."});
+  outcome.draw = [shown = shownLimits(*input)](figure::Size size) {
+    return playLimitsPicture(shown, size);
+  };
   return outcome;
 }
 

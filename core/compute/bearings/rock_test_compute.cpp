@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "compute/bearings/bearings.h"
+#include "compute/bearings/rock_test_picture.h"
 #include "compute/brakes/gauge_input.h"
 
 namespace sw::compute {
@@ -194,14 +195,19 @@ Result<Outcome> runRockTest(const Json& json) {
   const auto test = mechanics::rockTest(input->test);
   if (!test) return asInputError(test.error());
   outcome.result = {{"swivel", partJson(test->swivel)}, {"bearing", partJson(test->bearing)}};
+  std::optional<Length> expected;
   if (input->bearing) {
     const auto rock = mechanics::rockFromFloat(*input->bearing, input->test.diameter / 2);
     if (!rock) return asInputError(rock.error());
     outcome.result["expected_rock"] = quantityText(*rock);
+    expected = *rock;
   }
   noteStates(*test, outcome.notes);
   outcome.notes.push_back(documentationNote());
   outcome.options = confidenceOption(input->test.confidence);
+  outcome.draw = [input = input->test, test = *test, expected](figure::Size size) {
+    return rockTestPicture(input, test, expected, size);
+  };
   return outcome;
 }
 

@@ -5,6 +5,7 @@
 
 #include "compute/bearings/bearings.h"
 #include "compute/brakes/gauge_input.h"
+#include "compute/measuring/readings_picture.h"
 
 namespace sw::compute {
 
@@ -160,6 +161,55 @@ void notePull(const mechanics::PullJudged& judged, std::vector<Note>& notes) {
   }
 }
 
+template <class Q>
+LimitBand bandOf(const mechanics::Limits<Q>& limits) {
+  LimitBand band;
+  if (limits.min) band.min = limits.min->si();
+  if (limits.max) band.max = limits.max->si();
+  return band;
+}
+
+ReadingsShown shownPlay(const mechanics::PlaySetting& setting,
+                        const mechanics::PlayJudged& judged) {
+  ReadingsShown shown{.title = "Play of the wheel bearing",
+                      .what = "play",
+                      .kind = QuantityKind::Length,
+                      .readings = {},
+                      .outlier = judged.series.outlier,
+                      .value = judged.play.value.si(),
+                      .expandedUncertainty = judged.play.expandedUncertainty.si(),
+                      .limit = bandOf(setting.limits),
+                      .limitName = {},
+                      .verdict = judged.play.verdict,
+                      .side = judged.play.side};
+  for (const Length reading : setting.readings) shown.readings.push_back(reading.si());
+  if (judged.plausibility) {
+    shown.limit = {mechanics::kPlausibleFloatLeast.si(), mechanics::kPlausibleFloatMost.si()};
+    shown.limitName = "plausible";
+  }
+  return shown;
+}
+
+/// The pulls as torques, so that they stand against the limit.
+ReadingsShown shownPull(const mechanics::PullSetting& setting,
+                        const mechanics::PullJudged& judged) {
+  ReadingsShown shown{.title = "Torque of the wheel bearing",
+                      .what = "torque",
+                      .kind = QuantityKind::Torque,
+                      .readings = {},
+                      .outlier = judged.series.outlier,
+                      .value = judged.torque.value.si(),
+                      .expandedUncertainty = judged.torque.expandedUncertainty.si(),
+                      .limit = bandOf(setting.limits),
+                      .limitName = {},
+                      .verdict = judged.torque.verdict,
+                      .side = judged.torque.side};
+  for (const Force reading : setting.readings) {
+    shown.readings.push_back(reading.si() * setting.radius.si());
+  }
+  return shown;
+}
+
 }  // namespace
 
 Description describeWheelBearing() {
@@ -199,12 +249,14 @@ Result<Outcome> runWheelBearing(const Json& json) {
   const auto input = read(json, outcome.notes);
   if (!input) return failAs(input);
   int used = 0;
+  ReadingsShown shown;
   if (input->kind == WheelBearingKind::PreloadPull) {
     const auto judged = mechanics::preloadPull(input->pull);
     if (!judged) return asInputError(judged.error());
     outcome.result["torque"] = judgedJson(judged->torque);
     used = judged->series.used;
     notePull(*judged, outcome.notes);
+    shown = shownPull(input->pull, *judged);
   } else {
     const auto judged = input->kind == WheelBearingKind::EndFloat
                             ? mechanics::endFloat(input->play)
@@ -214,10 +266,12 @@ Result<Outcome> runWheelBearing(const Json& json) {
     if (judged->plausibility) outcome.result["plausibility"] = word(*judged->plausibility);
     used = judged->series.used;
     notePlay(*input, *judged, outcome.notes);
+    shown = shownPlay(input->play, *judged);
   }
   outcome.result["readings_used"] = used;
   outcome.notes.push_back(documentationNote());
   outcome.options = confidenceOption(input->play.confidence);
+  outcome.draw = [shown](figure::Size size) { return readingsPicture(shown, size); };
   return outcome;
 }
 

@@ -5,6 +5,7 @@
 
 #include "compute/input_reader.h"
 #include "compute/output.h"
+#include "compute/support/stand_load_picture.h"
 #include "mechanics/support/stand_load.h"
 
 namespace sw::compute {
@@ -162,6 +163,9 @@ Result<Outcome> runStandLoad(const Json& json) {
   outcome.notes.push_back(
       {"documentation",
        "The vehicle's own documentation comes first: where it differs, it holds."});
+  outcome.draw = [input = *input, load = *load](figure::Size size) {
+    return standLoadPicture(input, load, size);
+  };
   return outcome;
 }
 

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "compute/output.h"
+#include "compute/swivel/first_pack_picture.h"
 #include "compute/swivel/shim_fields.h"
 #include "compute/swivel/swivel.h"
 
@@ -210,6 +211,9 @@ Result<Outcome> runFirstPack(const Json& json) {
   outcome.notes.push_back(
       {"pull_decides",
        "A measured pack is a start: fit it dry, seat the bearings and let the pull decide."});
+  outcome.draw = [input = *input, first = *first](figure::Size size) {
+    return firstPackPicture(input, first, size);
+  };
   return outcome;
 }
 

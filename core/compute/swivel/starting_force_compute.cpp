@@ -5,6 +5,7 @@
 
 #include "compute/input_reader.h"
 #include "compute/output.h"
+#include "compute/swivel/starting_force_picture.h"
 #include "mechanics/swivel/starting_force.h"
 
 namespace sw::compute {
@@ -188,19 +189,24 @@ Result<Outcome> runStartingForce(const Json& json) {
   Outcome outcome;
   const auto input = read(json, outcome.notes);
   if (!input) return failAs(input);
+  StartingForceShown shown{.pull = input->pull, .torque = {}, .forTarget = {}, .target = {}};
   if (input->hasForce) {
     const auto torque = swivelTorque(input->pull, input->confidence);
     if (!torque) return asInputError(torque.error());
     putTorque(*torque, outcome.result);
+    shown.torque = *torque;
   }
   if (input->target) {
     const auto pull = forceForTorque(*input->target, input->pull.arm, input->pull.offSquare);
     if (!pull) return asInputError(pull.error());
     outcome.result["pull_for_target"] = quantityText(pull->si(), QuantityKind::Force);
+    shown.forTarget = *pull;
+    shown.target = *input->target;
   }
   outcome.notes.push_back(
       {"no_preload", "A bearing preload does not follow from a pull: compare it with the target."});
   outcome.options = {{"confidence", plainNumber(input->confidence)}};
+  outcome.draw = [shown](figure::Size size) { return startingForcePicture(shown, size); };
   return outcome;
 }
 
