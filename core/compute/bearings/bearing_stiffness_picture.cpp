@@ -24,7 +24,8 @@ using mechanics::AxialState;
 
 constexpr double kKilonewton = 1000;
 constexpr Length kShimStep = millimetres(0.01);
-constexpr double kBeyond = 1.5;  // of the displacement asked for
+constexpr double kBeyond = 1.5;      // of the displacement asked for
+constexpr double kLeastStep = 0.08;  // of the axis: a smaller one is not seen
 constexpr int kPieces = 60;
 
 std::vector<Point> curve(const mechanics::TaperBearing& bearing, Length most) {
@@ -47,16 +48,18 @@ void drawState(Figure& figure, const Axes& axes, const AxialState& state) {
   // A shim brings each bearing of the pair half of its thickness.
   const double step = 0.5 * inMillimetres(kShimStep);
   const double rise = state.shimSlope.si() * kShimStep.si() / kKilonewton;
-  const Point corner = axes.inside(given + step, load);
-  const Point end = axes.inside(given + step, load + rise);
-  figure::arrow(figure, at, corner, Tone::Second, 0.14);
-  figure::arrow(figure, corner, end, Tone::Second, 0.14);
-  figure.add(Text{{0.5 * (at.x + corner.x), at.y + 0.4},
-                  "0.01 mm of shim",
-                  Side::Below,
-                  Room::Movable,
-                  Tone::Second,
-                  0.85});
+  if (step > kLeastStep * axes.x().high) {
+    const Point corner = axes.inside(given + step, load);
+    const Point end = axes.inside(given + step, load + rise);
+    figure::arrow(figure, at, corner, Tone::Second, 0.14);
+    figure::arrow(figure, corner, end, Tone::Second, 0.14);
+    figure.add(Text{{0.5 * (at.x + corner.x), at.y + 0.4},
+                    "0.01 mm of shim",
+                    Side::Below,
+                    Room::Movable,
+                    Tone::Second,
+                    0.85});
+  }
   figure.add(Mark{at, MarkShape::Diamond, Tone::Accent, 0.55});
   figure.add(Text{{at.x - 0.3, at.y},
                   figureWords(state.load.si(), QuantityKind::Force),

@@ -86,6 +86,7 @@ struct Conclusion {
 };
 
 Conclusion conclusionOf(const RockTest& test) {
+  if (test.reversed) return {"less with the brake off", MarkShape::Diamond, Tone::Doubt};
   const bool bearing = test.bearing.state == PlayState::Found;
   const bool swivel = test.swivel.state == PlayState::Found;
   if (bearing && swivel) return {"bearing and swivel", MarkShape::Square, Tone::Bad};
@@ -120,11 +121,11 @@ Figure rockTestPicture(const RockTestInput& input, const RockTest& test,
   const Row off{on.top + pitch, on.bottom + pitch};
   const RowScale scale(rockRange(input, test, rocks, expected), kLeft, size.width - 1.0);
   scale.draw(figure, kTop, bottom, "rock at the rim, mm");
-  figure.add(Text{{kLeft - 0.3, on.middle()}, "brake on", Side::Left, Room::Fixed, Tone::Ink, 0.9});
+  figure.add(Text{{kLeft - 0.5, on.middle()}, "brake on", Side::Left, Room::Fixed, Tone::Ink, 0.9});
   figure.add(
-      Text{{kLeft - 0.3, off.middle()}, "brake off", Side::Left, Room::Fixed, Tone::Ink, 0.9});
+      Text{{kLeft - 0.5, off.middle()}, "brake off", Side::Left, Room::Fixed, Tone::Ink, 0.9});
   drawPart(figure, scale, on, {0, rocks.swivel}, Tone::Second, "swivel " + amount(test.swivel));
-  drawPart(figure, scale, off, {0, rocks.swivel}, Tone::Second, "");
+  drawPart(figure, scale, off, {0, std::min(rocks.swivel, rocks.all)}, Tone::Second, "");
   drawPart(figure, scale, off, {rocks.swivel, rocks.all}, Tone::Accent,
            "bearing " + amount(test.bearing));
   figure.add(figure::dashedLine({scale.inside(rocks.swivel), on.bottom},

@@ -39,8 +39,9 @@ double wave(double degrees, int order) {
 void drawDisc(Figure& figure, const Axes& axes, const TorqueVariationShown& shown) {
   std::vector<Point> faces;
   const int pieces = kPieces * shown.order;
+  const bool even = shown.thicknessVariation.si() <= 0;
   const auto half = [&](int i) {
-    const double share = 0.5 * (1 + wave(360.0 * i / pieces, shown.order));
+    const double share = even ? 0.5 : 0.5 * (1 + wave(360.0 * i / pieces, shown.order));
     return kThin + share * (kThick - kThin);
   };
   const auto x = [&](int i) { return axes.at(360.0 * i / pieces, 0).x; };
@@ -96,7 +97,8 @@ Figure torqueVariationPicture(const TorqueVariationShown& shown, figure::Size si
       "Thickness varies by " + figureWords(shown.thicknessVariation.si(), QuantityKind::Length) +
       ", brake torque by " + figureWords(shown.variation.torque.si(), QuantityKind::Torque) +
       " peak to peak";
-  const double half = std::max(0.5 * shown.variation.torque.si(), 1e-6);
+  const double torque = shown.variation.torque.si();
+  const double half = torque > 0 ? 0.5 * torque : 1.0;
   const figure::Size part{size.width, size.height - kStrip};
   const Axes axes(part, {0, kBeyond}, {-kAir * half, kAir * half});
   drawGuides(figure, axes, shown.order, kStrip);

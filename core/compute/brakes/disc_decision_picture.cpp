@@ -97,8 +97,14 @@ void drawThickness(Figure& figure, const RowScale& scale, const JudgedDisc& disc
   const bool faulty = disc.condition != DiscCondition::None;
   figure.add(verdictMark(now, faulty ? Verdict::Outside : verdict, 0.55));
   if (!faulty) return;
-  figure.add(
-      Text{now, conditionWords(disc.condition), Side::Above, Room::Movable, Tone::Bad, 0.9, true});
+  const bool right = now.x > 0.6 * figure.size.width;
+  figure.add(Text{{now.x + (right ? -0.4 : 0.4), now.y},
+                  conditionWords(disc.condition),
+                  right ? Side::Left : Side::Right,
+                  Room::Movable,
+                  Tone::Bad,
+                  0.9,
+                  true});
 }
 
 /// Thickness of both discs between the limits, down to `bottom`.
@@ -118,7 +124,7 @@ void drawThicknesses(Figure& figure, const DecisionInput& input, const DiscDecis
   for (std::size_t at = 0; at < decision.discs.size(); ++at) {
     const double y = kTop + (static_cast<double>(at) + 0.5) * row;
     figure.add(
-        Text{{kLeft - 0.3, y}, input.sides[at], Side::Left, Room::Fixed, Tone::Ink, kWordsSize});
+        Text{{kLeft - 0.5, y}, input.sides[at], Side::Left, Room::Fixed, Tone::Ink, kWordsSize});
     drawThickness(figure, scale, decision.discs[at], y);
     const auto& cut = decision.discs[at].afterMachining;
     if (at > 0 || !cut) continue;
@@ -139,7 +145,7 @@ void drawShare(Figure& figure, const RowScale& scale, const ShareRow& row, doubl
   const Point end{scale.inside(share), y};
   figure.add(figure::box({scale.left(), y - half}, {end.x, y + half}, look.tone, 0.35));
   figure.add(verdictMark(end, row.judged.verdict, 0.42));
-  figure.add(Text{{kLeft - 0.3, y}, row.name, Side::Left, Room::Fixed, Tone::Ink, kWordsSize});
+  figure.add(Text{{kLeft - 0.5, y}, row.name, Side::Left, Room::Fixed, Tone::Ink, kWordsSize});
   figure.add(Text{{figure.size.width - 0.1, y},
                   figureWords(row.judged.value.si(), QuantityKind::Length),
                   Side::Left,

@@ -88,7 +88,7 @@ void drawOutlook(Figure& figure, const Axes& axes, const DiscWearInput& input, c
       figure::dashedLine(axes.inside(last, now), axes.at(end, lineAt(end).y), Tone::Accent, 0.18));
   const Point middle = axes.inside(0.5 * (last + end), lineAt(0.5 * (last + end)).y);
   figure.add(
-      Text{middle, "if wear goes on alike", Side::AboveRight, Room::Movable, Tone::Accent, 0.85});
+      Text{middle, "if wear goes on alike", Side::AboveRight, Room::Optional, Tone::Accent, 0.85});
 }
 
 void drawVisits(Figure& figure, const Axes& axes, const DiscWearInput& input) {
@@ -147,6 +147,7 @@ Figure discWearPicture(const DiscWearInput& input, const DiscWear& wear, figure:
                   Side::AboveRight, Room::Movable, Tone::Limit, 0.9});
   drawVisits(figure, axes, input);
   drawRecheck(figure, axes, wear, last);
+  if (wear.atDiscard) figure::headline(figure, "at discard", MarkShape::Square, Tone::Bad);
   return figure;
 }
 

@@ -70,8 +70,8 @@ void drawHub(Figure& figure, const Section& section, SeatFault fault) {
   const Point corner{left.x, speck ? section.top() : left.y};
   figure.add(
       figure::shape({corner, right, {right.x, bottom}, {left.x, bottom}}, Tone::Material, 0.3));
-  figure::hatch(figure, {left.x, section.top()}, {right.x, bottom}, Tone::Material, 0.7);
   if (!speck) return;
+  figure::hatch(figure, {left.x, section.top()}, {right.x, bottom}, Tone::Material, 0.7);
   figure.add(figure::area({left.x, section.top()}, {left.x + 0.8, left.y}, Tone::Bad, 1.0));
 }
 
@@ -110,7 +110,7 @@ void drawLimit(Figure& figure, const Section& section, const TrackShown& shown) 
   const double y = low.y - kPlate - section.enlarged(*shown.limit);
   const double left = section.middle() - section.track();
   figure.add(figure::dashedLine({left, y}, {low.x + 0.5, y}, Tone::Limit));
-  figure.add(Text{{left, y}, words, Side::AboveRight, Room::Movable, Tone::Limit, 0.9});
+  figure.add(Text{{low.x + 0.5, y}, words, Side::AboveLeft, Room::Movable, Tone::Limit, 0.9});
 }
 
 void drawWords(Figure& figure, const Section& section, const TrackShown& shown) {

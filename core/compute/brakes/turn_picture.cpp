@@ -29,10 +29,12 @@ using figure::Text;
 using figure::Tone;
 
 constexpr double kTurn = 360;
-constexpr double kBeyond = 400;  // the range is drawn behind the end of the turn
+constexpr double kNearStart = 75;  // degrees: a text there begins at its point
+constexpr double kBeyond = 400;    // the range is drawn behind the end of the turn
 constexpr double kRangeAt = 382;
 constexpr int kWavePieces = 72;
-constexpr double kWordsBelow = 0.2;  // of the span: room for where discard lies
+constexpr double kThinnestBelow = 0.08;  // of the span: room for its figure
+constexpr double kWordsBelow = 0.14;     // of the span: room for where discard lies
 constexpr std::size_t kFewPlaces = 36;
 
 const AxisText kPlaces{.title = "place on the disc, deg", .decimals = 0, .step = 90};
@@ -161,20 +163,22 @@ void drawTilt(Figure& figure, const Axes& axes, const mechanics::DiscRunout& run
                   Tone::Accent, 0.85, true});
 }
 
-/// The thinnest point by a mark and its figure.
+/// The thinnest point of both radii by a mark and its figure.
 void drawThinnest(Figure& figure, const Axes& axes, const mechanics::DiscThicknessInput& input,
                   const mechanics::DiscThickness& disc) {
-  const Point at = axes.inside(placeOf(disc.extent.leastAt, input.readings.size()),
-                               inMillimetres(disc.extent.least));
+  const bool first = disc.extent.least <= disc.minimum.value;
+  const auto& readings = first ? input.readings : input.otherRadius;
+  const auto least = std::min_element(readings.begin(), readings.end());
+  const double place = placeOf(static_cast<std::size_t>(least - readings.begin()), readings.size());
+  const Point at = axes.inside(place, inMillimetres(*least));
   figure.add(verdictMark(at, disc.minimum.verdict, 0.55));
-  figure.add(
-      Text{{at.x, at.y + 0.45},
-           "thinnest " + limitWords(disc.extent.least.si(), defaultUnit(QuantityKind::Length)),
-           Side::Below,
-           Room::Movable,
-           Tone::Ink,
-           0.9,
-           true});
+  figure.add(Text{{at.x, at.y + 0.45},
+                  "thinnest " + limitWords(least->si(), defaultUnit(QuantityKind::Length)),
+                  place < kNearStart ? Side::BelowRight : Side::Below,
+                  Room::Movable,
+                  Tone::Ink,
+                  0.9,
+                  true});
 }
 
 /// Discard as a line where it is near, else as words and an arrow to where it lies.
@@ -203,6 +207,14 @@ void drawDiscard(Figure& figure, const Axes& axes, const mechanics::DiscThicknes
            0.9});
 }
 
+/// The radius whose readings lie further apart: the variation is theirs.
+const std::vector<Length>& widerOf(const mechanics::DiscThicknessInput& input) {
+  if (input.otherRadius.empty()) return input.readings;
+  const Extremes first = extremesOf(input.readings);
+  const Extremes other = extremesOf(input.otherRadius);
+  return other.high - other.low > first.high - first.low ? input.otherRadius : input.readings;
+}
+
 }  // namespace
 
 Figure runoutPicture(const mechanics::DiscRunoutInput& input, const mechanics::DiscRunout& runout,
@@ -222,7 +234,7 @@ Figure runoutPicture(const mechanics::DiscRunoutInput& input, const mechanics::D
   const Axes axes(size, {0, kBeyond}, range);
   if (input.limit) drawAllowed(figure, axes, runout.averaged, *input.limit);
   axes.draw(figure, kPlaces, {.title = "reading, mm"});
-  drawTilt(figure, axes, runout);
+  if (runout.tilt.amount.si() > 0) drawTilt(figure, axes, runout);
   drawTurn(figure, axes, runout.averaged, Tone::Ink, MarkShape::Ring);
   drawRange(figure, axes, extremes, runout.total.verdict);
   headlineOf(figure, "total", runout.total);
@@ -237,9 +249,13 @@ Figure thicknessPicture(const mechanics::DiscThicknessInput& input,
   figure.description = "Thickness at " + std::to_string(input.readings.size()) +
                        " places, variation " +
                        figureWords(disc.variation.value.si(), QuantityKind::Length);
-  const Extremes extremes = extremesOf(input.readings);
+  const auto& wider = widerOf(input);
+  const Extremes extremes = extremesOf(wider);
   Range range = rangeOf(extremes, input.variationLimit);
-  for (const Length reading : input.otherRadius) range.include(inMillimetres(reading));
+  for (const auto* readings : {&input.readings, &input.otherRadius}) {
+    for (const Length reading : *readings) range.include(inMillimetres(reading));
+  }
+  range.low -= kThinnestBelow * (range.high - range.low);
   if (input.discard) {
     const double discard = inMillimetres(*input.discard);
     const double span = range.high - range.low;
@@ -251,7 +267,7 @@ Figure thicknessPicture(const mechanics::DiscThicknessInput& input,
     }
   }
   const Axes axes(size, {0, kBeyond}, range);
-  if (input.variationLimit) drawAllowed(figure, axes, input.readings, *input.variationLimit);
+  if (input.variationLimit) drawAllowed(figure, axes, wider, *input.variationLimit);
   axes.draw(figure, kPlaces, {.title = "thickness, mm"});
   if (input.discard) drawDiscard(figure, axes, disc, *input.discard);
   if (!input.otherRadius.empty()) {

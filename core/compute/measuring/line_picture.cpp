@@ -24,6 +24,7 @@ using figure::Text;
 using figure::Tone;
 
 constexpr int kSteps = 60;
+constexpr double kNearLeft = 0.3;  // of the width: a text there goes to the right
 constexpr double kCoverage = 2;
 constexpr std::size_t kFewPoints = 40;
 
@@ -72,6 +73,21 @@ std::string shortNumber(double value) {
   return text;
 }
 
+/// Large and small numbers get a power of a thousand, named at their axis.
+struct Scaling {
+  double factor = 1;
+  std::string name;
+};
+
+Scaling scalingFor(const Range& range) {
+  const double largest = std::max(std::abs(range.low), std::abs(range.high));
+  constexpr double kPlainFrom = 0.01;
+  constexpr double kPlainTo = 1e4;
+  if (!(largest > 0) || (largest >= kPlainFrom && largest < kPlainTo)) return {};
+  const int power = 3 * static_cast<int>(std::floor(std::log10(largest) / 3));
+  return {std::pow(10.0, -power), ", in 1e" + std::to_string(power)};
+}
+
 /// From one axis to the line and on to the other.
 void drawAsked(Figure& figure, const Axes& axes, Point at, const std::string& words, Point first,
                Point last) {
@@ -79,36 +95,63 @@ void drawAsked(Figure& figure, const Axes& axes, Point at, const std::string& wo
   figure.add(figure::dashedLine(first, corner, Tone::Second));
   figure::arrow(figure, corner, last, Tone::Second, 0.12);
   figure.add(Mark{corner, MarkShape::Diamond, Tone::Second, 0.5});
-  figure.add(Text{corner, words, Side::AboveLeft, Room::Movable, Tone::Second, 1.0, true});
+  figure.add(Text{corner, words,
+                  corner.x < kNearLeft * figure.size.width ? Side::AboveRight : Side::AboveLeft,
+                  Room::Movable, Tone::Second, 1.0, true});
+}
+
+LineShown scaled(LineShown shown, double x, double y) {
+  for (auto& point : shown.points) point = {point.x * x, point.y * y};
+  measure::StraightLine& line = shown.line;
+  line.slope *= y / x;
+  line.intercept *= y;
+  line.scatter *= y;
+  line.centre *= x;
+  line.spread *= x * x;
+  for (auto* value : {&shown.at, &shown.place}) {
+    if (*value) **value *= x;
+  }
+  if (shown.reach) *shown.reach *= y;
+  return shown;
+}
+
+/// What was asked for, with its numbers as they are.
+void drawQuestions(Figure& figure, const Axes& axes, const LineShown& shown,
+                   const LineShown& typed) {
+  if (shown.at) {
+    const double y = shown.line.at(*shown.at).value;
+    drawAsked(figure, axes, {*shown.at, y}, "y = " + shortNumber(typed.line.at(*typed.at).value),
+              axes.inside(*shown.at, axes.y().low), axes.inside(axes.x().low, y));
+  }
+  if (shown.reach && shown.place) {
+    drawAsked(figure, axes, {*shown.place, *shown.reach}, "x = " + shortNumber(*typed.place),
+              axes.inside(axes.x().low, *shown.reach), axes.inside(*shown.place, axes.y().low));
+  }
 }
 
 }  // namespace
 
-Figure linePicture(const LineShown& shown, figure::Size size) {
+Figure linePicture(const LineShown& typed, figure::Size size) {
   Figure figure;
   figure.size = size;
   figure.title = "Straight line through points";
-  figure.description = std::to_string(shown.points.size()) +
+  figure.description = std::to_string(typed.points.size()) +
                        " points, their line and its band of two standard uncertainties";
+  const Range asTyped = rangeX(typed);
+  const Scaling ofX = scalingFor(asTyped);
+  const Scaling ofY = scalingFor(rangeY(typed, bandOver(typed.line, asTyped)));
+  const LineShown shown = scaled(typed, ofX.factor, ofY.factor);
   const Range x = rangeX(shown);
   const Band band = bandOver(shown.line, x);
   const Axes axes(size, x, rangeY(shown, band));
-  axes.draw(figure, {.title = "x"}, {.title = "y"});
+  axes.draw(figure, {.title = "x" + ofX.name}, {.title = "y" + ofY.name});
   figure.add(axes.band(band.low, band.high, Tone::Accent));
   figure.add(axes.line(band.middle, Tone::Accent));
   const double radius = shown.points.size() > kFewPoints ? 0.18 : 0.3;
   for (const auto& point : shown.points) {
     figure.add(Mark{axes.inside(point.x, point.y), MarkShape::Ring, Tone::Ink, radius});
   }
-  if (shown.at) {
-    const double y = shown.line.at(*shown.at).value;
-    drawAsked(figure, axes, {*shown.at, y}, "y = " + shortNumber(y),
-              axes.inside(*shown.at, axes.y().low), axes.inside(axes.x().low, y));
-  }
-  if (shown.reach && shown.place) {
-    drawAsked(figure, axes, {*shown.place, *shown.reach}, "x = " + shortNumber(*shown.place),
-              axes.inside(axes.x().low, *shown.reach), axes.inside(*shown.place, axes.y().low));
-  }
+  drawQuestions(figure, axes, shown, typed);
   return figure;
 }
 

@@ -23,7 +23,7 @@ using figure::Side;
 using figure::Text;
 using figure::Tone;
 
-constexpr int kMarksAcross = 12;
+constexpr double kEmAMark = 3.5;
 constexpr double kNoMarks = 1e6;  // a step beyond every reading: the numbers are drawn here
 constexpr std::size_t kFewReadings = 30;
 
@@ -34,9 +34,9 @@ struct Across {
   Range range;
 };
 
-Across acrossFor(double count) {
+Across acrossFor(double count, double width) {
   Across across;
-  across.step = std::max(1.0, figure::roundStep(count, kMarksAcross));
+  across.step = std::max(1.0, figure::roundStep(count, static_cast<int>(width / kEmAMark)));
   across.mean = count + std::max(1.0, 0.2 * count);
   across.range = {0.5, across.mean + std::max(0.7, 0.12 * count)};
   return across;
@@ -152,7 +152,7 @@ Figure readingsPicture(const ReadingsShown& shown, figure::Size size) {
   figure.description = std::to_string(shown.readings.size()) + " readings, mean " + measured +
                        ", " + verdictWords(shown.verdict, shown.side);
   const auto count = static_cast<double>(shown.readings.size());
-  const Across across = acrossFor(count);
+  const Across across = acrossFor(count, size.width);
   const Axes axes(size, across.range, valueRange(scaled));
   drawLimits(figure, axes, scaled);
   axes.draw(figure, {.title = "reading", .step = kNoMarks},

@@ -25,6 +25,7 @@ using figure::Tone;
 
 constexpr double kHalfTurn = 180;
 constexpr double kLeastShown = 0.5;  // degrees: a smaller deviation is drawn as square
+constexpr double kSteep = 60;        // degrees: from here on the pull lies along the arm
 constexpr double kPivot = 1.5;       // em, radius
 constexpr double kPivotSide = 1.02;  // from its middle to where the arm leaves it
 
@@ -41,7 +42,7 @@ struct Layout {
 Layout layoutFor(Size size, double degrees) {
   Layout layout;
   layout.pivot = {0.12 * size.width + 1.2, 0.7 * size.height};
-  layout.hook = {0.66 * size.width, layout.pivot.y};
+  layout.hook = {0.7 * size.width, layout.pivot.y};
   layout.pull = 0.55 * size.height;
   // Far off square the pull runs along the arm, and needs its room there.
   const double along = std::abs(std::sin(degrees * std::numbers::pi / kHalfTurn));
@@ -102,7 +103,8 @@ void drawSquare(Figure& figure, const Layout& layout, const StartingForceShown& 
   const bool right = degrees > 0;
   figure.add(Text{square,
                   "square " + figureWords(shown.torque->squareForce.si(), QuantityKind::Force),
-                  right ? Side::Left : Side::Right, Room::Movable, Tone::Second, 0.9});
+                  right ? (degrees > kSteep ? Side::AboveLeft : Side::Left) : Side::Right,
+                  Room::Movable, Tone::Second, 0.9});
 }
 
 void drawPull(Figure& figure, const Layout& layout, const StartingForceShown& shown) {
@@ -114,7 +116,10 @@ void drawPull(Figure& figure, const Layout& layout, const StartingForceShown& sh
   figure::arrow(figure, layout.hook, tip, Tone::Accent, 0.3);
   const double force = shown.torque ? shown.pull.force.si() : shown.forTarget->si();
   figure.add(Text{tip, "pull " + figureWords(force, QuantityKind::Force),
-                  degrees < 0 ? Side::Left : Side::Right, Room::Movable, Tone::Accent, 1.0, true});
+                  std::abs(degrees) > kSteep ? Side::Above
+                  : degrees < 0              ? Side::Left
+                                             : Side::Right,
+                  Room::Movable, Tone::Accent, 1.0, true});
   figure.add(Mark{layout.hook, MarkShape::Disc, Tone::Ink, 0.35});
 }
 
@@ -129,8 +134,10 @@ Figure startingForcePicture(const StartingForceShown& shown, Size size) {
   drawArm(figure, layout, shown.pull.arm);
   std::string words;
   if (shown.torque) {
-    words = measuredWords(shown.torque->torque.si(), shown.torque->expandedUncertainty.si(),
-                          defaultUnit(QuantityKind::Torque));
+    words = shown.torque->expandedUncertainty.si() > 0
+                ? measuredWords(shown.torque->torque.si(), shown.torque->expandedUncertainty.si(),
+                                defaultUnit(QuantityKind::Torque))
+                : figureWords(shown.torque->torque.si(), QuantityKind::Torque);
   } else if (shown.target) {
     words = limitWords(shown.target->si(), defaultUnit(QuantityKind::Torque));
   }
