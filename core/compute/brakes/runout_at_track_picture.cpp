@@ -110,20 +110,25 @@ void drawLimit(Figure& figure, const Section& section, const TrackShown& shown) 
   const double y = low.y - kPlate - section.enlarged(*shown.limit);
   const double left = section.middle() - section.track();
   figure.add(figure::dashedLine({left, y}, {low.x + 0.5, y}, Tone::Limit));
-  figure.add(Text{{low.x + 0.5, y}, words, Side::AboveLeft, Room::Movable, Tone::Limit, 0.9});
+  figure.add(Text{{low.x - 0.5, y}, words, Side::AboveLeft, Room::Movable, Tone::Limit, 0.9});
 }
 
 void drawWords(Figure& figure, const Section& section, const TrackShown& shown) {
   const bool speck = shown.fault == SeatFault::Speck;
   const Point left = section.face(-section.seat());
-  figure.add(
-      Text{{left.x - 0.2, section.top() + 0.6},
-           (speck ? "speck " : "hub face ") + figureWords(shown.amount.si(), QuantityKind::Length),
-           Side::Left,
-           Room::Movable,
-           Tone::Bad,
-           0.9,
-           true});
+  figure.add(Text{{left.x - 0.2, section.top() + 0.5},
+                  speck ? "speck" : "hub face",
+                  Side::Left,
+                  Room::Movable,
+                  Tone::Bad,
+                  0.9});
+  figure.add(Text{{left.x - 0.2, section.top() + 1.7},
+                  figureWords(shown.amount.si(), QuantityKind::Length),
+                  Side::Left,
+                  Room::Movable,
+                  Tone::Bad,
+                  0.9,
+                  true});
   const double bottom = section.top() + kHub * figure.size.height;
   figure.add(Text{{section.middle(), 0.5 * (section.top() + bottom)},
                   "hub",

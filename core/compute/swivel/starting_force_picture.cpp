@@ -42,7 +42,7 @@ struct Layout {
 Layout layoutFor(Size size, double degrees) {
   Layout layout;
   layout.pivot = {0.12 * size.width + 1.2, 0.7 * size.height};
-  layout.hook = {0.7 * size.width, layout.pivot.y};
+  layout.hook = {0.67 * size.width, layout.pivot.y};
   layout.pull = 0.55 * size.height;
   // Far off square the pull runs along the arm, and needs its room there.
   const double along = std::abs(std::sin(degrees * std::numbers::pi / kHalfTurn));
