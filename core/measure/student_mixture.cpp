@@ -14,6 +14,7 @@ constexpr double kHalfWay = 2.0;
 constexpr double kQuantileTolerance = 1e-4;  // of the spread
 constexpr double kProbabilityTolerance = 1e-6;
 constexpr double kFirstReach = 0.3;
+constexpr double kNearReach = 0.05;
 constexpr int kMostSteps = 100;
 
 double studentDensity(double x, double nu) {
@@ -96,7 +97,7 @@ double StudentMixture::cdf(double x) const {
   return sum;
 }
 
-double StudentMixture::quantile(double probability) const {
+double StudentMixture::quantile(double probability, std::optional<double> guess) const {
   const double middle = mean();
   double variance = 0;
   for (const MixturePart& part : m_parts) {
@@ -105,20 +106,21 @@ double StudentMixture::quantile(double probability) const {
   }
   const double spread = std::sqrt(variance);
   if (!(spread > 0)) return middle;
-  const double guess = middle + spread * normalQuantile(probability);
-  Bracket bracket{guess - kFirstReach * spread, guess + kFirstReach * spread};
+  const double start = guess ? *guess : middle + spread * normalQuantile(probability);
+  const double reach = (guess ? kNearReach : kFirstReach) * spread;
+  Bracket bracket{start - reach, start + reach};
   bracket.atLow = cdf(bracket.low) - probability;
   bracket.atHigh = cdf(bracket.high) - probability;
-  for (double reach = spread; bracket.atLow > 0; reach *= 2.0) {
+  for (double wider = spread; bracket.atLow > 0; wider *= 2.0) {
     bracket.high = bracket.low;
     bracket.atHigh = bracket.atLow;
-    bracket.low -= reach;
+    bracket.low -= wider;
     bracket.atLow = cdf(bracket.low) - probability;
   }
-  for (double reach = spread; bracket.atHigh < 0; reach *= 2.0) {
+  for (double wider = spread; bracket.atHigh < 0; wider *= 2.0) {
     bracket.low = bracket.high;
     bracket.atLow = bracket.atHigh;
-    bracket.high += reach;
+    bracket.high += wider;
     bracket.atHigh = cdf(bracket.high) - probability;
   }
   for (int step = 0; step < kMostSteps; ++step) {

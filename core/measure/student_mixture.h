@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "measure/conjugate_line.h"
@@ -42,8 +43,10 @@ class StudentMixture {
  public:
   StudentMixture(const StudentTable& table, std::vector<MixturePart> parts);
   [[nodiscard]] double cdf(double x) const;
-  /// `probability` strictly between 0 and 1.
-  [[nodiscard]] double quantile(double probability) const;
+  /// `probability` strictly between 0 and 1. A good guess, such as that of a neighbour, saves time
+  /// and changes nothing else.
+  [[nodiscard]] double quantile(double probability,
+                                std::optional<double> guess = std::nullopt) const;
   /// Weighted mean of the locations, which is the mean where nu > 1.
   [[nodiscard]] double mean() const;
 

@@ -113,6 +113,11 @@ void BenchSection::answerFirst() {
   if (!answer) return;
   const auto& notes = answer->json.at("notes");
   m_words->say(notes.empty() ? QString() : text(notes.front().value("text", std::string{})));
+  // What the answer rests on stands below it.
+  if (notes.size() > 1) {
+    m_lines->addWidget(
+        new TextLabel(text(notes.at(1).value("text", std::string{})), TextRole::Body, this));
+  }
   showLines(*answer);
 }
 

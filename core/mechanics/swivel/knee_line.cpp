@@ -106,10 +106,17 @@ KneeLine::KneeLine(const KneePrior& prior, ShimEffect effect, std::span<const Pa
 }
 
 void KneeLine::keepWeighty(std::vector<Part> parts) {
+  double total = 0;
+  double greatest = 0;
+  for (const Part& part : parts) {
+    total += part.weight;
+    greatest = std::max(greatest, part.weight);
+  }
+  // Most weigh nothing; they need no sorting.
+  const double least = kWeightLeftOut * greatest / static_cast<double>(parts.size());
+  std::erase_if(parts, [least](const Part& part) { return part.weight < least; });
   std::sort(parts.begin(), parts.end(),
             [](const Part& a, const Part& b) { return a.weight > b.weight; });
-  double total = 0;
-  for (const Part& part : parts) total += part.weight;
   double kept = 0;
   for (const Part& part : parts) {
     if (!m_parts.empty() && kept >= (1.0 - kWeightLeftOut) * total) break;

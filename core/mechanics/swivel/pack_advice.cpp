@@ -62,7 +62,7 @@ constexpr double kConfidence = 0.95;
 constexpr double kOvershootAllowed = 0.15;
 constexpr double kHopeless = 0.02;
 constexpr double kJumpsOver = 0.95;
-constexpr int kHalvings = 14;
+constexpr int kHalvings = 12;
 constexpr double kReachFactor = 2.0;
 constexpr double kFlatIfAbove = 0.7;
 constexpr double kScatterShare = 0.05;  // of the pull, where nothing else is known
@@ -91,6 +91,29 @@ Result<void> checkQuestion(const PackQuestion& question) {
   return {};
 }
 
+/// One quantile from pack to pack: the next lies near the line through the last two.
+class Trail {
+ public:
+  double quantile(const measure::StudentMixture& mixture, double probability, Length pack) {
+    std::optional<double> guess;
+    if (m_before && m_last) {
+      const double step = (m_last->pack - m_before->pack).si();
+      const double share = step != 0 ? (pack - m_last->pack).si() / step : 0.0;
+      guess = m_last->value + share * (m_last->value - m_before->value);
+    }
+    m_before = m_last;
+    m_last = Point{pack, mixture.quantile(probability, guess)};
+    return m_last->value;
+  }
+
+ private:
+  struct Point {
+    Length pack;
+    double value = 0;
+  };
+  std::optional<Point> m_before, m_last;
+};
+
 /// Works one question through.
 class Adviser {
  public:
@@ -113,7 +136,7 @@ class Adviser {
   void setReach();
   void setGuard();
   [[nodiscard]] double provedShare(const measure::StudentMixture& shown) const;
-  void predict(PackRow& row, AdviceDetail detail) const;
+  void predict(PackRow& row, AdviceDetail detail);
   void findWanted();
   void recommend();
   void recommendByMeasuredKnee();
@@ -131,6 +154,7 @@ class Adviser {
   double m_reachLow = 0, m_reachHigh = 0;  ///< along the raising direction
   bool m_oneStepOnly = true;
   double m_guard = 0;  ///< N, from a limit
+  Trail m_middle, m_low, m_high, m_shownLow, m_shownHigh;
 };
 
 std::size_t Adviser::packsMeasured() const {
@@ -232,7 +256,7 @@ void Adviser::setGuard() {
   m_guard = measure::guardBand(u, nu, kConfidence);
 }
 
-void Adviser::predict(PackRow& row, AdviceDetail detail) const {
+void Adviser::predict(PackRow& row, AdviceDetail detail) {
   const auto truth = m_advice.line->trueForce(row.pack.total, m_question.terms);
   PackRow::Prediction prediction;
   const double above = m_question.limit.max ? 1.0 - truth.cdf(*m_question.limit.max) : 0.0;
@@ -240,15 +264,15 @@ void Adviser::predict(PackRow& row, AdviceDetail detail) const {
   prediction.below = below;
   prediction.above = above;
   prediction.within = std::max(0.0, 1.0 - below - above);
-  prediction.expected = Force::fromSi(truth.quantile(0.5));
+  prediction.expected = Force::fromSi(m_middle.quantile(truth, 0.5, row.pack.total));
   const auto shown = m_advice.line->shownForce(row.pack.total, m_question.terms);
   prediction.proved = provedShare(shown);
   if (m_question.otherSide) prediction.fromOtherSide = prediction.expected - *m_question.otherSide;
   if (detail == AdviceDetail::WholeTable) {
-    prediction.trueForce = {Force::fromSi(truth.quantile(0.025)),
-                            Force::fromSi(truth.quantile(0.975))};
-    prediction.shownForce = {Force::fromSi(shown.quantile(0.025)),
-                             Force::fromSi(shown.quantile(0.975))};
+    prediction.trueForce = {Force::fromSi(m_low.quantile(truth, 0.025, row.pack.total)),
+                            Force::fromSi(m_high.quantile(truth, 0.975, row.pack.total))};
+    prediction.shownForce = {Force::fromSi(m_shownLow.quantile(shown, 0.025, row.pack.total)),
+                             Force::fromSi(m_shownHigh.quantile(shown, 0.975, row.pack.total))};
   }
   row.prediction = prediction;
 }
@@ -384,8 +408,9 @@ void Adviser::findWanted() {
   const bool thinner = m_question.effect == ShimEffect::ThinnerRaises;
   Length loose = thinner ? m_packs.back().total : m_packs.front().total;
   Length tight = thinner ? Length{} : 2.0 * m_packs.back().total;
+  Trail middle;
   const auto expected = [&](Length pack) {
-    return m_advice.line->trueForce(pack, m_question.terms).quantile(0.5);
+    return middle.quantile(m_advice.line->trueForce(pack, m_question.terms), 0.5, pack);
   };
   if (expected(loose) > target || expected(tight) < target) return;
   for (int step = 0; step < kHalvings; ++step) {
