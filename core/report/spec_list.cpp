@@ -6,6 +6,7 @@
 #include "phrasing/names.h"
 #include "report/quantity_text.h"
 #include "report/text_table.h"
+#include "workshop/torque_doubts.h"
 
 namespace sw::report {
 
@@ -62,8 +63,12 @@ std::vector<SpecRow> specRows(const std::vector<SpecNeed>& needs, const workshop
                               model::VehicleId vehicle) {
   std::vector<SpecRow> rows;
   for (const SpecNeed& need : needs) {
-    SpecRow row{need, phrasing::specKeyName(need.key).toStdString(), {}, missingText(need, needs)};
-    if (const auto* line = shop.spec(vehicle, need.key)) row.onFile = onFileText(line->fact);
+    SpecRow row{
+        need, phrasing::specKeyName(need.key).toStdString(), {}, missingText(need, needs), {}};
+    if (const auto* line = shop.spec(vehicle, need.key)) {
+      row.onFile = onFileText(line->fact);
+      if (const auto doubt = workshop::torqueDoubt(line->fact)) row.doubt = doubt->sentence;
+    }
     rows.push_back(std::move(row));
   }
   return rows;
@@ -82,6 +87,7 @@ Json toJson(std::span<const SpecRow> rows) {
     json["lacks"] = row.need.lacks;
     if (!row.need.instead.empty()) json["instead"] = row.need.instead;
     json["to_enter"] = !row.missing.empty();
+    if (!row.doubt.empty()) json["doubt"] = row.doubt;
     json["sourced"] = row.need.sourced;
     if (!row.onFile.empty()) json["on_file"] = row.onFile;
     json["procedures"] = row.need.procedures;
@@ -93,7 +99,8 @@ Json toJson(std::span<const SpecRow> rows) {
 std::string toText(std::span<const SpecRow> rows) {
   std::vector<TextRow> table{{"Key", "Line", "On file", "Missing", "Needed for"}};
   for (const SpecRow& row : rows) {
-    table.push_back({row.need.key, row.name, row.onFile, row.missing, joined(row.need.procedures)});
+    table.push_back({row.need.key, row.name, row.onFile,
+                     row.doubt.empty() ? row.missing : row.doubt, joined(row.need.procedures)});
   }
   return tableText(std::move(table));
 }

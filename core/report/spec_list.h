@@ -17,6 +17,7 @@ struct SpecRow {
   std::string name;     ///< "swivel starting force, hub bare"
   std::string onFile;   ///< "15 N to 26 N", "52 N m, 4 fasteners"; empty if there is no line
   std::string missing;  ///< in words; empty when nothing has to be entered
+  std::string doubt;    ///< why the torque is hard to believe; empty when it is not
 };
 
 /// In the order of the needs.

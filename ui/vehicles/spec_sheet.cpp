@@ -15,6 +15,7 @@
 #include "ui/common/page_parts.h"
 #include "ui/common/text_label.h"
 #include "ui/vehicles/spec_editor.h"
+#include "workshop/torque_doubts.h"
 
 namespace sw::ui {
 
@@ -157,6 +158,13 @@ std::size_t SpecSheet::missing() const {
       m_lines.begin(), m_lines.end(), [](const SpecLine& line) { return line.missing(); }));
 }
 
+/// A torque that its bolt would not bear says so where it stands.
+QString SpecSheet::figureWithDoubt(const model::SpecItem& item) {
+  const auto doubt = workshop::torqueDoubt(item);
+  if (!doubt) return specFigure(item);
+  return tr("%1 – look again: %2").arg(specFigure(item), QString::fromStdString(doubt->sentence));
+}
+
 void SpecSheet::fillTable() {
   const QSignalBlocker quiet(m_table);
   m_table->setRowCount(static_cast<int>(m_lines.size()));
@@ -165,7 +173,7 @@ void SpecSheet::fillTable() {
     const SpecLine& line = m_lines.at(static_cast<std::size_t>(row));
     const QString source = line.missing() ? QString() : specSource(*line.item);
     fillRow(m_table, row,
-            {specName(line.need.key), line.missing() ? tr("missing") : specFigure(*line.item),
+            {specName(line.need.key), line.missing() ? tr("missing") : figureWithDoubt(*line.item),
              line.missing() || !source.isEmpty() ? source : tr("no source")});
     if (line.missing()) {
       QFont bold = m_table->font();

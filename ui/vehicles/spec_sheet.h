@@ -34,6 +34,7 @@ class SpecSheet : public QWidget {
   void makeWholeSheet(QWidget* inside);
   void connectAll();
   void readLines();
+  [[nodiscard]] static QString figureWithDoubt(const model::SpecItem& item);
   void fillTable();
   void listVehicles();
   void edit(const std::string& key);

@@ -408,9 +408,9 @@ void Adviser::findWanted() {
   const bool thinner = m_question.effect == ShimEffect::ThinnerRaises;
   Length loose = thinner ? m_packs.back().total : m_packs.front().total;
   Length tight = thinner ? Length{} : 2.0 * m_packs.back().total;
-  Trail middle;
+  Trail trail;
   const auto expected = [&](Length pack) {
-    return middle.quantile(m_advice.line->trueForce(pack, m_question.terms), 0.5, pack);
+    return trail.quantile(m_advice.line->trueForce(pack, m_question.terms), 0.5, pack);
   };
   if (expected(loose) > target || expected(tight) < target) return;
   for (int step = 0; step < kHalvings; ++step) {
