@@ -18,4 +18,9 @@ JudgedNumber judgedNumber(const measure::Estimate& estimate, const LimitBand& li
   return number;
 }
 
+LimitSide sideOfValue(double value, const LimitBand& limit) {
+  const measure::Conformance at = measure::conformance({value, 0, {}}, limit);
+  return at.inside > 0 ? LimitSide::InsideLikely : LimitSide::OutsideLikely;
+}
+
 }  // namespace sw::mechanics

@@ -38,13 +38,21 @@ struct JudgedNumber {
 [[nodiscard]] JudgedNumber judgedNumber(const measure::Estimate& estimate, const LimitBand& limit,
                                         double confidence);
 
+/// Inside or outside by the value alone.
+[[nodiscard]] LimitSide sideOfValue(double value, const LimitBand& limit);
+
 template <class Q>
-[[nodiscard]] Judged<Q> judged(const measure::Estimate& estimate, const Limits<Q>& limits,
-                               double confidence) {
+[[nodiscard]] LimitBand bandOf(const Limits<Q>& limits) {
   LimitBand band;
   if (limits.min) band.min = limits.min->si();
   if (limits.max) band.max = limits.max->si();
-  const JudgedNumber number = judgedNumber(estimate, band, confidence);
+  return band;
+}
+
+template <class Q>
+[[nodiscard]] Judged<Q> judged(const measure::Estimate& estimate, const Limits<Q>& limits,
+                               double confidence) {
+  const JudgedNumber number = judgedNumber(estimate, bandOf(limits), confidence);
   return {Q::fromSi(estimate.value),
           Q::fromSi(estimate.standardUncertainty),
           estimate.degreesOfFreedom,
@@ -53,6 +61,16 @@ template <class Q>
           number.conformanceProbability,
           number.verdict,
           number.side};
+}
+
+/// A value whose scatter is not known: its uncertainty is a lower bound, so that no probability can
+/// be told, and the answer is provisional.
+template <class Q>
+void takeAsProvisional(Judged<Q>& judged, const Limits<Q>& limits) {
+  if (judged.verdict == Verdict::NoLimit) return;
+  judged.conformanceProbability.reset();
+  judged.side = sideOfValue(judged.value.si(), bandOf(limits));
+  judged.verdict = Verdict::Provisional;
 }
 
 }  // namespace sw::mechanics

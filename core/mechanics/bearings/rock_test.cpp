@@ -49,16 +49,24 @@ PlayState stateOf(const measure::Estimate& play, const RockTestInput& input) {
   return play.value > guard ? PlayState::Found : PlayState::CannotTell;
 }
 
+/// Whether the scatter behind one part and behind the whole test is known.
+struct Repetition {
+  bool ofPart = false;
+  bool ofAll = false;
+};
+
 RockPart partOf(const measure::Estimate& play, Length floor, const RockTestInput& input,
-                bool repeated) {
+                Repetition repeated) {
+  const Limits<Length> limits{.min = {}, .max = floor};
   RockPart part;
-  part.rock = judged<Length>(play, {.min = {}, .max = floor}, input.confidence);
+  part.rock = judged<Length>(play, limits, input.confidence);
   part.floor = floor;
-  if (repeated) {
+  if (repeated.ofAll) {
     part.state = stateOf(play, input);
   } else {
     part.rock.verdict = Verdict::Provisional;
   }
+  if (!repeated.ofPart) takeAsProvisional(part.rock, limits);
   return part;
 }
 
@@ -88,8 +96,8 @@ Result<RockTest> rockTest(const RockTestInput& input) {
   test.reversed = test.repeated &&
                   increase.value < -measure::guardBand(increase.standardUncertainty,
                                                        increase.degreesOfFreedom, input.confidence);
-  test.swivel = partOf(estimateOf(*on), *floor, input, test.repeated);
-  test.bearing = partOf(increase, kBearingRockLimit, input, test.repeated);
+  test.swivel = partOf(estimateOf(*on), *floor, input, {on->scatterKnown, test.repeated});
+  test.bearing = partOf(increase, kBearingRockLimit, input, {test.repeated, test.repeated});
   return test;
 }
 

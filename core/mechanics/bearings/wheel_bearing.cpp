@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "base/words.h"
+#include "measure/series_budget.h"
 #include "mechanics/bearings/play_series.h"
 #include "mechanics/brakes/gauge_uncertainty.h"
 #include "mechanics/number_checks.h"
@@ -40,6 +41,7 @@ Result<PlayJudged> judgedPlay(const PlaySetting& setting) {
   // The series knows what a bare decision does not: too few readings, a coarse instrument.
   result.play.verdict = series->verdict;
   result.play.side = series->side;
+  result.play.conformanceProbability = series->conformanceProbability;
   return result;
 }
 
@@ -71,6 +73,23 @@ Result<SeriesOutcome> pullSeries(const PullSetting& setting) {
     return tl::make_unexpected(outcome.error().about("off_square_within"));
   }
   return outcome;
+}
+
+/// What a bare decision does not know: scatter never seen, a scale too coarse for the band, too few
+/// readings.
+void settle(PullJudged& pull, const PullSetting& setting) {
+  Judged<Torque>& torque = pull.torque;
+  if (torque.verdict == Verdict::NoLimit) return;
+  if (!pull.series.scatterKnown) takeAsProvisional(torque, setting.limits);
+  const double ofScale = measure::instrumentUncertainty(pull.series.budget) * setting.radius.si();
+  const bool coarse = measure::instrumentTooCoarse(
+      bandOf(setting.limits), ofScale, setting.confidence, DecisionRule::ConformanceProbability);
+  const bool open = torque.verdict == Verdict::Undecided || !pull.series.scatterKnown;
+  if (open && coarse) {
+    torque.verdict = Verdict::InstrumentTooCoarse;
+  } else if (pull.series.used < kUsualReadings) {
+    torque.verdict = Verdict::Provisional;
+  }
 }
 
 }  // namespace
@@ -120,10 +139,7 @@ Result<PullJudged> preloadPull(const PullSetting& setting) {
   result.torque = judged<Torque>(
       {torque->torque.si(), torque->standardUncertainty.si(), torque->degreesOfFreedom},
       setting.limits, setting.confidence);
-  const bool few = series->used < kUsualReadings;
-  if (few && result.torque.verdict != Verdict::NoLimit) {
-    result.torque.verdict = Verdict::Provisional;
-  }
+  settle(result, setting);
   return result;
 }
 

@@ -73,6 +73,18 @@ TEST(RockTest, OneReadingEachTellsNothing) {
   EXPECT_NEAR(inMillimetres(got.bearing.rock.value), 2.0, 1e-9);
 }
 
+TEST(RockTest, WithoutRepetitionNoProbabilityIsTold) {
+  // JCGM 106 7.2 needs the distribution of the value; one reading does not show its scatter.
+  const auto once = rockTest(inputOf(all({1.0}), all({5.0}))).value();
+  EXPECT_FALSE(once.swivel.rock.conformanceProbability);
+  EXPECT_EQ(once.swivel.rock.side, LimitSide::InsideLikely);
+  EXPECT_FALSE(once.bearing.rock.conformanceProbability);
+  EXPECT_EQ(once.bearing.rock.side, LimitSide::OutsideLikely);
+  const auto half = rockTest(inputOf(all({1.0, 1.1, 1.0}), all({5.0}))).value();
+  EXPECT_TRUE(half.swivel.rock.conformanceProbability) << "the brake-on rock was repeated";
+  EXPECT_FALSE(half.bearing.rock.conformanceProbability);
+}
+
 TEST(RockTest, ExpectedRockOfAFloat) {
   // 2 x 0.10 x tan 15 deg / 60 x 350 = 0.313 mm (plane geometry, simplified).
   const BearingFloat bearing{millimetres(0.10), degrees(15), millimetres(60)};

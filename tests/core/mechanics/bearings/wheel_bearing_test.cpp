@@ -62,6 +62,33 @@ TEST(WheelBearing, FewReadingsAreProvisional) {
   EXPECT_EQ(preloadPull(pull)->torque.verdict, Verdict::Provisional);
 }
 
+TEST(WheelBearing, OneReadingTellsNoProbability) {
+  // JCGM 106 7.2 needs the distribution of the value; one reading does not show its scatter.
+  PlaySetting setting = playOf({0.060});
+  setting.limits.max = millimetres(0.09);
+  EXPECT_FALSE(endFloat(setting)->play.conformanceProbability);
+  EXPECT_EQ(endFloat(setting)->play.side, LimitSide::InsideLikely);
+  PullSetting pull = pullOf({12});
+  pull.limits.max = newtonMetres(2);
+  EXPECT_FALSE(preloadPull(pull)->torque.conformanceProbability);
+  EXPECT_EQ(preloadPull(pull)->torque.side, LimitSide::InsideLikely);
+  EXPECT_EQ(preloadPull(pull)->torque.verdict, Verdict::Provisional);
+  pull.limits.max = newtonMetres(0.5);
+  EXPECT_EQ(preloadPull(pull)->torque.side, LimitSide::OutsideLikely);
+}
+
+TEST(WheelBearing, ACoarseScaleCannotProveANarrowBandOfTorque) {
+  // T / u = 0.05 / (0.0635 m x hypot(0.5 / sqrt 12, 0.4 / sqrt 3) N) = 2.89 < 3.92 (JCGM 106).
+  PullSetting pull = pullOf({12, 12, 12});
+  pull.limits = {.min = newtonMetres(0.74), .max = newtonMetres(0.79)};
+  EXPECT_EQ(preloadPull(pull)->torque.verdict, Verdict::InstrumentTooCoarse);
+  pull.readings = {newtons(12)};
+  EXPECT_EQ(preloadPull(pull)->torque.verdict, Verdict::InstrumentTooCoarse);
+  pull = pullOf({20, 20, 20});
+  pull.limits = {.min = newtonMetres(0.74), .max = newtonMetres(0.79)};
+  EXPECT_EQ(preloadPull(pull)->torque.verdict, Verdict::Outside) << "a coarse scale may condemn";
+}
+
 TEST(WheelBearing, ACoarseDialCannotProveANarrowBand) {
   // T / u = 0.05 / 0.0204 = 2.45 < 3.92 (JCGM 106): 0.05 mm graduation, twice in a difference.
   PlaySetting setting = playOf({0.05, 0.05, 0.05});
