@@ -45,6 +45,28 @@ TEST(ComputeToe, EachWheelWithTheSignsOfTheStandard) {
   EXPECT_EQ(got.at("right_steer_angle"), "0.05 deg");
 }
 
+TEST(ComputeToe, ATotalIsADifferenceOfTwoReadings) {
+  // JCGM 100: sqrt(2) x 1 mm / sqrt(12) = 0.408248 mm, over 700 mm; the same as from front and
+  // rear.
+  const std::string rest = R"("diameter": "700 mm", "graduation": "1 mm"})";
+  const Json total = resultOf("toe", R"({"total": "2 mm", )" + rest);
+  const Json read =
+      resultOf("toe", R"({"readings": [{"front": "1400 mm", "rear": "1402 mm"}], )" + rest);
+  EXPECT_NEAR(amount(total.at("length_uncertainty"), "mm"), 0.408248, 1e-6);
+  EXPECT_EQ(total.at("standard_uncertainty"), read.at("standard_uncertainty"));
+}
+
+TEST(ComputeToe, ACoarseGaugeMayStillProveOutside) {
+  // JCGM 106: 30 mm lies 14 standard uncertainties beyond a band that is 1 of them wide.
+  const auto verdict = [](const std::string& total) {
+    return resultOf("toe", R"({"diameter": "700 mm", "graduation": "5 mm", "total": ")" + total +
+                               R"(", "limit_length": {"min": "1 mm", "max": "3 mm"}})")
+        .at("verdict");
+  };
+  EXPECT_EQ(verdict("30 mm"), "outside");
+  EXPECT_EQ(verdict("2 mm"), "instrument_too_coarse");
+}
+
 TEST(ComputeToe, OneReadingIsProvisional) {
   const std::string rest = R"("diameter": "650 mm", "graduation": "0.5 mm",
                               "limit_length": {"min": "0 mm", "max": "4 mm"}})";

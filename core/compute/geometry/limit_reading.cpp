@@ -35,10 +35,12 @@ Verdict verdictOf(const measure::Estimate& estimate, const std::optional<LimitBa
                   double confidence) {
   if (!limit) return Verdict::NoLimit;
   constexpr auto kRule = DecisionRule::ConformanceProbability;
-  if (measure::instrumentTooCoarse(*limit, estimate.standardUncertainty, confidence, kRule)) {
-    return Verdict::InstrumentTooCoarse;
-  }
-  return measure::decide(estimate, *limit, {.bar = confidence, .rule = kRule}).verdict;
+  const Verdict verdict =
+      measure::decide(estimate, *limit, {.bar = confidence, .rule = kRule}).verdict;
+  if (verdict != Verdict::Undecided) return verdict;  // a coarse gauge may still prove "outside"
+  const bool coarse =
+      measure::instrumentTooCoarse(*limit, estimate.standardUncertainty, confidence, kRule);
+  return coarse ? Verdict::InstrumentTooCoarse : verdict;
 }
 
 FieldDescription verdictField(std::string_view range, std::string_view meaning) {

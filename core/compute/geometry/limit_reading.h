@@ -20,15 +20,13 @@ namespace sw::compute {
 [[nodiscard]] FieldDescription limitField(std::string_view name, QuantityKind kind,
                                           std::string_view meaning);
 
-
-/// Whether a limit's band is too narrow for the uncertainty, else within, outside or undecided;
-/// no_limit where there is none.
+/// Within, outside or undecided; instrument_too_coarse in place of undecided where the limit's band
+/// is too narrow for the uncertainty; no_limit where there is none.
 [[nodiscard]] Verdict verdictOf(const measure::Estimate& estimate,
                                 const std::optional<LimitBand>& limit, double confidence);
 [[nodiscard]] FieldDescription verdictField(std::string_view range, std::string_view meaning);
 
 /// Refuses more than one of these fields, and none of them by asking for the first.
 void requireOneOf(InputReader& reader, std::initializer_list<std::string_view> keys);
-
 
 }  // namespace sw::compute

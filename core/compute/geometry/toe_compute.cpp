@@ -86,8 +86,10 @@ Result<TotalToe> totalOf(const ToeInput& input) {
   if (input.totalAngle) return TotalToe{*input.totalAngle, radians(onePerAngle), {}};
   const auto angle = mechanics::toeAngle(input.total.value_or(Length{}), input.diameter);
   if (!angle) return asInputError(angle.error());
-  const double onePerLength = measure::graduationUncertainty(input.graduation.si());
-  return TotalToe{*angle, radians(onePerLength / input.diameter.si()), {}};
+  // A total in millimetres is read behind the axle and before it: the graduation counts twice.
+  const double difference =
+      std::numbers::sqrt2 * measure::graduationUncertainty(input.graduation.si());
+  return TotalToe{*angle, radians(difference / input.diameter.si()), {}};
 }
 
 /// The limit as an angle.
