@@ -132,6 +132,33 @@ TEST(ComputeWheelFrequency, SpeedForAFrequencyIsTheInverse) {
               4.1 * amount(row.at("orders").at(0).at("frequency"), "Hz"), 1e-9);
 }
 
+TEST(ComputeWheelFrequency, SpeedForAFrequencyIsTheInverseWithGrowthToo) {
+  for (const std::string source : {R"("tyre_on": "235/85 R16")", R"("roll_out": "2.2 m")"}) {
+    const std::string rest = R"(, "final_drive": 4.1, "options": {"speed_growth": "linear"}})";
+    const Json there = resultOf("wheel-frequency", "{" + source + R"(, "speeds": [140])" + rest);
+    const Json row = there.at("at_speeds").at(0);
+    const auto speedFor = [&](const Json& frequency) {
+      return resultOf("wheel-frequency",
+                      "{" + source + R"(, "frequencies": [)" + frequency.dump() + "]" + rest)
+          .at("at_frequencies")
+          .at(0);
+    };
+    const Json order = speedFor(row.at("orders").at(1).at("frequency")).at("orders").at(1);
+    EXPECT_NEAR(amount(order.at("speed"), "km/h"), 140, 1e-9);
+    const Json shaft = speedFor(row.at("prop_shaft").at("frequency")).at("prop_shaft");
+    EXPECT_NEAR(amount(shaft.at("speed"), "km/h"), 140, 1e-9);
+  }
+}
+
+TEST(ComputeWheelFrequency, ATyreAgreesWithItselfUnderAnyConvention) {
+  for (const std::string convention : {"geometric", "dynamic_radial", "dynamic_diagonal"}) {
+    const Json got = resultOf("wheel-frequency", R"({"tyre_on": "205 R16",
+        "built_with_tyre": "205 R16", "speeds": ["50 km/h"], "options": {"convention": ")" +
+                                                     convention + R"("}})");
+    EXPECT_EQ(got.at("true_over_dial"), 1) << convention;
+  }
+}
+
 TEST(ComputeWheelFrequency, GrowthWithSpeedIsAnOption) {
   const Json got = resultOf("wheel-frequency", R"({"tyre_on": "195/80 R15",
       "speeds": ["110 km/h"], "options": {"speed_growth": "linear"}})");

@@ -82,8 +82,10 @@ Result<Wheels> wheelsOf(const FrequencyInput& input, std::vector<Note>& notes) {
       dimensionsOf(*input.builtWith, "built_with_tyre", input.rolling.assumedAspect);
   if (!dimensions) return failAs(dimensions);
   noteMarking(*dimensions, "built_with_tyre", notes);
-  const auto dial = mechanics::circumferenceFromDiameter(
-      dimensions->diameter, mechanics::conventionOf(input.builtWith->construction));
+  // One convention for both, or a tyre would not even agree with itself.
+  const auto convention =
+      input.rolling.convention.value_or(mechanics::conventionOf(input.builtWith->construction));
+  const auto dial = mechanics::circumferenceFromDiameter(dimensions->diameter, convention);
   if (!dial) return asInputError(dial.error());
   return Wheels{*on, *dial};
 }
@@ -137,12 +139,20 @@ Result<Json> atSpeedJson(const FrequencyInput& input, const Wheels& wheels, Spee
 
 Result<Json> atFrequencyJson(const FrequencyInput& input, const Wheels& wheels,
                              Frequency frequency) {
-  const RollingCircumference& rolling = governing(input, wheels);
   const UncertainFrequency heard{frequency, input.frequencyUncertainty};
+  const auto speedOf = [&](double multiple) -> Result<UncertainSpeed> {
+    RollingCircumference rolling = governing(input, wheels);
+    if (input.growth == SpeedGrowth::Linear) {
+      const auto grown = mechanics::atTurnRate(rolling, frequency / multiple);
+      if (!grown) return failAs(grown);
+      rolling = *grown;
+    }
+    return mechanics::speedAtFrequency(heard, rolling, multiple);
+  };
   Json row = {{"frequency", quantityText(frequency)}};
   Json orders = Json::array();
   for (int order = 1; order <= input.orders; ++order) {
-    const auto speed = mechanics::speedAtFrequency(heard, rolling, order);
+    const auto speed = speedOf(order);
     if (!speed) return asInputError(speed.error());
     Json line = {{"order", order}};
     line.update(speedJson(*speed));
@@ -150,7 +160,7 @@ Result<Json> atFrequencyJson(const FrequencyInput& input, const Wheels& wheels,
   }
   row["orders"] = std::move(orders);
   if (!input.finalDrive) return row;
-  const auto shaft = mechanics::speedAtFrequency(heard, rolling, *input.finalDrive);
+  const auto shaft = speedOf(*input.finalDrive);
   if (!shaft) return asInputError(shaft.error());
   row["prop_shaft"] = speedJson(*shaft);
   return row;
@@ -179,12 +189,6 @@ void noteBasis(const FrequencyInput& input, const Wheels& wheels, std::vector<No
                      "A roll-out at walking pace is about 0.6 % short of the one "
                      "at 60 km/h; speed_growth linear allows for it."});
   }
-}
-
-void noteGrowth(const FrequencyInput& input, std::vector<Note>& notes) {
-  if (input.growth == SpeedGrowth::None || input.frequencies.empty()) return;
-  notes.push_back({"no_growth_for_frequencies",
-                   "Speeds for a frequency are worked out without growth, less than 1 % off."});
 }
 
 void noteDial(const FrequencyInput& input, std::vector<Note>& notes) {
@@ -242,7 +246,6 @@ Result<Outcome> runWheelFrequency(const Json& json) {
   if (!wheels) return failAs(wheels);
   if (auto done = putAll(*input, *wheels, outcome.result); !done) return failAs(done);
   noteBasis(*input, *wheels, outcome.notes);
-  noteGrowth(*input, outcome.notes);
   noteDial(*input, outcome.notes);
   putRollingOptions(input->rolling, wheels->on, outcome.options);
   outcome.options["orders"] = input->orders;

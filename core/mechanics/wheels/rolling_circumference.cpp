@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mechanics/wheels/rolling_circumference.h"
 
+#include <algorithm>
 #include <array>
 #include <numbers>
 #include <utility>
@@ -51,6 +52,13 @@ std::optional<double> factorOf(RollingConvention convention) {
 /// C over C60.
 double growth(double kilometresPerHour) {
   return 1 + (kilometresPerHour - kReferenceSpeed) / kSpeedForDouble;
+}
+
+/// The circumference at 60 km/h. What was measured standing or rolled by hand counts as at 0.
+Length atReferenceSpeed(const RollingCircumference& rolling) {
+  const bool standing = rolling.convention == RollingConvention::StaticRadius ||
+                        rolling.convention == RollingConvention::RollOut;
+  return rolling.circumference / growth(standing ? 0 : kReferenceSpeed);
 }
 
 }  // namespace
@@ -123,10 +131,20 @@ Result<RollingCircumference> atSpeed(RollingCircumference rolling, Speed speed) 
   if (!(kilometres >= 0 && kilometres <= kMostSpeed)) {
     return tl::make_unexpected(outOfRange("speed", "0 to 300 km/h"));
   }
-  const bool standing = rolling.convention == RollingConvention::StaticRadius ||
-                        rolling.convention == RollingConvention::RollOut;
-  rolling.circumference =
-      rolling.circumference * (growth(kilometres) / growth(standing ? 0 : kReferenceSpeed));
+  rolling.circumference = atReferenceSpeed(rolling) * growth(kilometres);
+  return rolling;
+}
+
+Result<RollingCircumference> atTurnRate(RollingCircumference rolling, Frequency turns) {
+  if (auto error = firstBad({{"frequency", turns.si(), Need::NotNegative}})) {
+    return tl::make_unexpected(std::move(*error));
+  }
+  const Length reference = atReferenceSpeed(rolling);
+  const Speed unhindered = Speed::fromSi(turns.si() * reference.si());
+  const double share = inKilometresPerHour(unhindered) / kSpeedForDouble;
+  const double fastest = growth(kMostSpeed);
+  const double grown = share < 1 ? growth(0) / (1 - share) : fastest;
+  rolling.circumference = reference * std::min(grown, fastest);
   return rolling;
 }
 

@@ -13,7 +13,8 @@
 //   maximum load, specified pressure, 60 km/h); static radius 2 pi SLR; roll-out: way / turns.
 //   r_dyn = C / (2 pi). Worn tread takes twice its depth off D.
 //   With speed: C(v) = C60 (1 + (v - 60 km/h) / 10000 km/h); what was measured standing or rolled
-//   by hand counts as C at 0 km/h.
+//   by hand counts as C at 0 km/h. Where the wheel turns f times a second v = f C(v), so
+//   C = C60 (1 - 60 / 10000) / (1 - f C60 / 10000 km/h).
 // Source: ETRTO for 3.05 and 2.99, WdK for the growth with speed, each as quoted by a technical
 //   note; DIN 70020 for the 60 km/h.
 // Assumptions: standard uncertainty 1.5 % from a marking, diameter or static radius, 0.3 % from a
@@ -62,5 +63,9 @@ struct RollingCircumference {
 
 /// The circumference at a speed. Errors: OutOfRange "wheels.out_of_range" (speed).
 [[nodiscard]] Result<RollingCircumference> atSpeed(RollingCircumference rolling, Speed speed);
+/// The circumference at the speed where the wheel turns this often; beyond 300 km/h it grows no
+/// more. Errors: OutOfRange "measure.not_positive", "measure.not_finite" (frequency).
+[[nodiscard]] Result<RollingCircumference> atTurnRate(RollingCircumference rolling,
+                                                      Frequency turns);
 
 }  // namespace sw::mechanics

@@ -80,6 +80,21 @@ TEST(RollingCircumference, TreadWearTakesTwiceItsDepth) {
   EXPECT_NEAR(1 - worn.circumference / fresh.circumference, 0.016, 5e-4);
 }
 
+TEST(RollingCircumference, AtATurnRateIsThatOfItsSpeed) {
+  // v = f C(v), checked by substitution.
+  for (const auto& of : {rolling("205 R16"), circumferenceFromRollOut(metres(2.2), 1).value()}) {
+    for (const double hertz : {0.0, 1.0, 9.811, 25.0}) {
+      const auto there = atTurnRate(of, Frequency::fromSi(hertz)).value();
+      const Speed speed = Speed::fromSi(hertz * there.circumference.si());
+      EXPECT_NEAR(atSpeed(of, speed)->circumference.si(), there.circumference.si(), 1e-12) << hertz;
+    }
+    const auto fastest = atSpeed(of, kilometresPerHour(300))->circumference;
+    EXPECT_EQ(atTurnRate(of, Frequency::fromSi(60))->circumference, fastest);
+    EXPECT_EQ(atTurnRate(of, Frequency::fromSi(5000))->circumference, fastest);
+  }
+  EXPECT_EQ(atTurnRate(rolling("205 R16"), Frequency::fromSi(-1)).error().field, "frequency");
+}
+
 TEST(RollingCircumference, CarriesItsUncertainty) {
   EXPECT_EQ(rolling("205 R16").relativeUncertainty, 0.015);
   const auto measured = circumferenceFromRollOut(metres(2.2), 1).value();
