@@ -4,11 +4,10 @@
 import math
 
 from calculation import Calculation
-from compare import ANYTHING, Expected, Number, Quantity
+from compare import ANYTHING, Quantity
 from draw import Draw
-from judging import INF, combined, conformance, coverage, decided, judged, one_of, side_of
-from judging import angle_factor, cdf, graduation_u, probability, quantile, rectangular
-from judging import standard_deviation, too_coarse
+from judging import INF, angle_factor, combined, conformance, decided, graduation_u, judged, one_of
+from judging import quantile, rectangular, side_of, standard_deviation, too_coarse
 from units import INCH, radians, read, read_or
 
 PLANNED = 3  # readings that a play or pull is usually read with
@@ -313,20 +312,22 @@ def lash_limit(diameter: float) -> float:
 def play_limits(inputs: dict) -> dict:
     """One row for each that can be told. British guide of 2012: 10 mm on 500 mm for a kingpin,
     75 mm (box) or 13 mm (rack) on 380 mm for the lash, others in proportion."""
-    rows = [("wheel_bearing", INCH / 8)]
+    british, federal = "superseded British inspection guide of 2012", "49 CFR 570.60"
+    rows = [("wheel_bearing", INCH / 8, "COMAR 11.22.03.04")]
     if "wheel_diameter" in inputs:
-        rows.append(("kingpin", read(inputs["wheel_diameter"], "mm") / 50))
+        rows.append(("kingpin", read(inputs["wheel_diameter"], "mm") / 50, british))
     if "rim_diameter" in inputs:
         rows.append(("steering_linkage", linkage_limit(read(inputs["rim_diameter"], "mm"),
-                                                       read(inputs["gross_mass"], "kg"))))
+                                                       read(inputs["gross_mass"], "kg")),
+                     federal))
     if "steering_wheel_diameter" in inputs:
         diameter = read(inputs["steering_wheel_diameter"], "mm")
-        rows.append(("steering_wheel_lash", lash_limit(diameter)))
+        rows.append(("steering_wheel_lash", lash_limit(diameter), federal))
         if "steering_gear" in inputs:
             per_380 = 75 if inputs["steering_gear"] == "box" else 13
-            rows.append(("steering_wheel_lash", per_380 * diameter / 380))
+            rows.append(("steering_wheel_lash", per_380 * diameter / 380, british))
     return {"limits": [{"check": check, "limit": Quantity(limit, "mm"), "where": ANYTHING,
-                        "source": ANYTHING} for check, limit in rows]}
+                        "source": source} for check, limit, source in rows]}
 
 
 CALCULATIONS = (

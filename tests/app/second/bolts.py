@@ -340,7 +340,8 @@ def draw_wrench_setting(draw: Draw) -> dict:
             inputs["today"] = draw_day(draw)
             inputs["wrenches"] = [draw_wrench(draw, f"wrench {i}") for i in range(draw.whole(1, 4))]
             if draw.chance(0.3):
-                inputs["interval"] = {"months": draw.whole(1, 36), "operations": draw.whole(1, 9000)}
+                inputs["interval"] = {"months": draw.whole(1, 36),
+                                      "operations": draw.whole(1, 9000)}
     if draw.chance(0.4) or "torque" not in inputs:
         inputs["check"] = draw_check(draw)
     return inputs
@@ -354,7 +355,8 @@ def draw_day(draw: Draw) -> str:
 def draw_wrench(draw: Draw, name: str) -> dict:
     """A torque wrench of a tool wall."""
     most = draw.choice((10, 25, 60, 100, 200, 320, 400))
-    wrench: dict = {"name": name, "maximum": draw.choice((f"{most} N m", f"{most * 0.75:g} lbf ft"))}
+    wrench: dict = {"name": name,
+                    "maximum": draw.choice((f"{most} N m", f"{most * 0.75:g} lbf ft"))}
     draw.sometimes(wrench, "lowest_mark", lambda: draw.quantity(most * 0.1, most * 0.4, "N m", 2))
     draw.sometimes(wrench, "deviation", lambda: draw.number(0.01, 0.1, 2), 0.3)
     draw.sometimes(wrench, "graduation", lambda: draw.choice(("0.5 N m", "1 N m", "5 lbf ft")))
@@ -617,8 +619,8 @@ def pattern(inputs: dict) -> dict:
     if "torque" in inputs:
         torque = read(inputs["torque"], "N m")
         rounds = [("tighten", share) for share in inputs.get("stages", [0.5, 1])] + [("confirm", 1)]
-        result["rounds"] = [{"purpose": purpose, "share": float(share), "torque": nm(torque * share)}
-                            for purpose, share in rounds]
+        result["rounds"] = [{"purpose": purpose, "share": float(share),
+                             "torque": nm(torque * share)} for purpose, share in rounds]
     return result
 
 
@@ -627,8 +629,8 @@ def draw_recheck(draw: Draw) -> dict:
     unit, per = draw.choice((("km", 1.0), ("mi", 1.609344)))
     start = draw.whole(0, 300000)
     inputs: dict = {"odometer": f"{start} {unit}"}
-    draw.sometimes(inputs, "odometer_now", lambda: f"{start + draw.whole(0, int(250 / per))} {unit}",
-                   0.7)
+    draw.sometimes(inputs, "odometer_now",
+                   lambda: f"{start + draw.whole(0, int(250 / per))} {unit}", 0.7)
     draw.sometimes(inputs, "first_after", lambda: f"{draw.number(5, 99, 3)} km", 0.4)
     draw.sometimes(inputs, "vehicle", lambda: draw.choice(("light", "heavy")))
     return inputs

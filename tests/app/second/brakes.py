@@ -296,7 +296,7 @@ def draw_runout_at_track(draw: Draw) -> dict:
 
 
 def runout_at_track(inputs: dict) -> dict:
-    """Rigid tilt: TIR grows with the radius; a speck s under one edge of a seat d tilts by s / d."""
+    """Rigid tilt: TIR grows with the radius; a speck s under an edge of a seat d tilts by s / d."""
     radius = read(inputs["track_radius"], "mm")
     if inputs["fault"] == "hub_runout":
         fault, gain = read(inputs["hub_runout"], "mm"), radius / read(inputs["hub_radius"], "mm")
@@ -560,8 +560,8 @@ def draw_disc_wear(draw: Draw) -> dict:
                        "minimum": draw.choice((f"{minimum:.3f} mm", f"{minimum / 25.4:.5f} in")),
                        "uncertainty": draw.quantity(0.001, 0.02, "mm", 2)})
     draw.random.shuffle(visits)
-    inputs: dict = {"visits": visits,
-                    "discard": f"{new - rate * road[-1] / 1e4 - draw.random.uniform(-0.2, 3):.3f} mm"}
+    discard = new - rate * road[-1] / 1e4 - draw.random.uniform(-0.2, 3)
+    inputs: dict = {"visits": visits, "discard": f"{discard:.3f} mm"}
     draw.sometimes(inputs, "options", lambda: {"confidence": draw.choice((0.9, 0.95, 0.99))}, 0.3)
     return inputs
 
@@ -589,7 +589,8 @@ def disc_wear(inputs: dict) -> dict:
     line = mean - wear * (x[-1] - middle)
     spread = k * math.sqrt(var_wear)
     near = max(1e-9, 1e-13 * float(t.max()) / (wear * (x[-1] - x[0])))
-    result = {"wear": mm_loose(wear * 1e4, near), "wear_least": mm_loose((wear - spread) * 1e4, near),
+    result = {"wear": mm_loose(wear * 1e4, near),
+              "wear_least": mm_loose((wear - spread) * 1e4, near),
               "wear_most": mm_loose((wear + spread) * 1e4, near), "thickness": mm(line, 1e-10),
               "coverage_factor": k}
     return result | distances(wear, mean - discard, x[-1] - middle, x[-1] - x[0], var_mean,
@@ -612,8 +613,8 @@ def refuse_thicker(visits: list[tuple], confidence: float) -> None:
 
 def distances(wear: float, margin: float, beyond: float, spanned: float, var_margin: float,
               var_wear: float, k: float, gone: bool) -> dict:
-    """All q with (m - w q)^2 <= k^2 (u(m)^2 + q^2 u(w)^2), q from the weighted middle of the visits:
-    the roots of a quadratic, found with NumPy. km."""
+    """All q with (m - w q)^2 <= k^2 (u(m)^2 + q^2 u(w)^2), q from the weighted middle of the
+    visits: the roots of a quadratic, found with NumPy. km."""
     def km(value: float) -> Quantity:
         return Quantity(max(0.0, value), "km", relative=1e-8, absolute=1e-6)
     if gone:

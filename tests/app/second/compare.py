@@ -2,7 +2,7 @@
 """What an answer should be, and how near the program came to it."""
 
 import math
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
 RELATIVE = 1e-9  # closed forms: rounding, and 15 printed digits
@@ -39,6 +39,16 @@ class OneOf:
 @dataclass(frozen=True)
 class Anything:
     """Not compared: words for people."""
+
+
+@dataclass(frozen=True)
+class Check:
+    """A value that is asked back: its error by `test` must not exceed `most`."""
+
+    test: Callable[[object], float]
+    most: float
+    meaning: str
+    absent: bool = False
 
 
 ANYTHING = Anything()
@@ -90,6 +100,8 @@ class Comparison:
         if isinstance(expected, OneOf):
             tried = [self._compared(option, got, where) for option in expected.options]
             return [] if [] in tried else tried[0]
+        if isinstance(expected, Check):
+            return self._check(expected, got, where)
         if isinstance(expected, Mapping):
             return self._object(expected, got, where)
         if isinstance(expected, (list, tuple)):
@@ -111,9 +123,16 @@ class Comparison:
         for name, value in expected.items():
             if name in got:
                 found += self._compared(value, got[name], f"{where}/{name}")
-            elif not isinstance(value, Anything):
+            elif not isinstance(value, Anything) and not getattr(value, "absent", False):
                 found.append(f"{where}/{name}: expected {value!r}, got nothing")
         return found
+
+    def _check(self, expected: Check, got: object, where: str) -> list[str]:
+        error = expected.test(got)
+        if not error <= expected.most:
+            return [f"{where}: expected {expected.meaning}, got {got!r}, off by {error:.2g}"]
+        self.deviation.take(error, where)
+        return []
 
     def _list(self, expected: list | tuple, got: object, where: str) -> list[str]:
         if not isinstance(got, list) or len(got) != len(expected):

@@ -306,7 +306,8 @@ def caster(inputs: dict) -> dict:
         angle = small
         inclination = None
         if "tilt_outward" in inputs:
-            inclination = (radians(inputs["tilt_outward"]) - radians(inputs["tilt_inward"])) * factor
+            inclination = factor * (radians(inputs["tilt_outward"])
+                                    - radians(inputs["tilt_inward"]))
     u_reading = math.radians(read_or(inputs, "reading_uncertainty", "deg", 0))
     u_turn = math.radians(read_or(inputs, "turn_uncertainty", "deg", 0))
     u = math.hypot(math.sqrt(2) * u_reading * factor, angle * u_turn / math.tan(shown))

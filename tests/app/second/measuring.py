@@ -355,7 +355,9 @@ def draw_convert(draw: Draw) -> dict:
     kind = "length" if kind == "stiffness" else kind
     own, to = draw.choice(sorted(KINDS[kind])), draw.choice(sorted(KINDS[kind]))
     number = f"{draw.random.uniform(-500, 5000):.{draw.whole(0, 4)}f}"
-    return {"value": draw.text(number, own), "to": to} | ({"kind": kind} if draw.chance(0.3) else {})
+    inputs = {"value": draw.text(number, own), "to": to}
+    draw.sometimes(inputs, "kind", lambda: kind, 0.3)
+    return inputs
 
 
 def convert(inputs: dict) -> dict:

@@ -32,18 +32,36 @@ def scipy_is_there() -> bool:
         return False
 
 
-def disagreements_of(calculation, inputs, answer, comparison) -> list[str] | None:
-    """What differs; None where both refuse the input."""
+def status_without_scipy() -> int:
+    """A failure, unless the environment says that it may be missing."""
+    return 0 if os.environ.get("SW_ALLOW_NO_SCIPY") == "1" else 2
+
+
+def calculations(names: list[str]) -> list:
+    """Those of these names or subjects; all when there are none."""
+    return [calculation for subject in SUBJECTS
+            for calculation in importlib.import_module(subject).CALCULATIONS
+            if not names or subject in names or calculation.name in names]
+
+
+def expected_of(calculation, inputs):
+    """What the second implementation says: an Expected, or the Refused that it raises."""
     from compare import Expected, Refused
     try:
         expected = calculation.expected(inputs)
     except Refused as refusal:
+        return refusal
+    return expected if isinstance(expected, Expected) else Expected(expected)
+
+
+def disagreements(expected, answer, comparison) -> list[str] | None:
+    """What differs; None where both refuse the input."""
+    from compare import Refused
+    if isinstance(expected, Refused):
         code = answer.get("error", {}).get("code")
-        return None if code == str(refusal) else [f"expected the error {refusal}, got {answer}"]
+        return None if code == str(expected) else [f"expected the error {expected}, got {answer}"]
     if "error" in answer:
         return [f"refused: {answer['error']}"]
-    if not isinstance(expected, Expected):
-        expected = Expected(expected)
     return comparison.differences(expected, answer)
 
 
@@ -63,8 +81,8 @@ def agrees(calculation, program, count: int | None) -> bool:
     valid = good = refused = 0
     while valid < wanted and refused <= REFUSALS * wanted:
         inputs = calculation.draw(draw)
-        found = disagreements_of(calculation, inputs, program.ask(calculation.name, inputs),
-                                 comparison)
+        answer = program.ask(calculation.name, inputs)
+        found = disagreements(expected_of(calculation, inputs), answer, comparison)
         if found is None:
             refused += 1
             continue
@@ -87,11 +105,9 @@ def main() -> int:
     parser.add_argument("names", nargs="*", help="subjects or calculations; all when absent")
     options = parser.parse_args()
     if not scipy_is_there():
-        return 0 if os.environ.get("SW_ALLOW_NO_SCIPY") == "1" else 2
+        return status_without_scipy()
     from program import Program
-    chosen = [calculation for subject in SUBJECTS
-              for calculation in importlib.import_module(subject).CALCULATIONS
-              if not options.names or subject in options.names or calculation.name in options.names]
+    chosen = calculations(options.names)
     if not chosen:
         parser.error("no calculation of these names")
     with Program(options.program) as program:

@@ -143,7 +143,8 @@ def gap_shape(gaps: list[float], circle: Circle, one_u: float, uneven: float) ->
 
 
 def first_pack(inputs: dict) -> dict:
-    """The pack a measurement asks for, what can be made of the shims on hand, and the pack found."""
+    """The pack a measurement asks for, what can be made of the shims on hand, and the pack
+    found."""
     one_u = read_or(inputs, "reading_uncertainty", "mm", 0.01)
     allowance = read_or(inputs, "allowance", "mm", 0.0)
     packs = makeable(inputs)
