@@ -278,10 +278,12 @@ void Adviser::predict(PackRow& row, AdviceDetail detail) {
 }
 
 std::optional<std::size_t> Adviser::rowOf(Length pack) const {
-  for (std::size_t i = 0; i < m_advice.rows.size(); ++i) {
-    if (same(m_advice.rows[i].pack.total, pack)) return i;
-  }
-  return std::nullopt;
+  const auto away = [pack](const PackRow& row) { return std::abs((row.pack.total - pack).si()); };
+  const auto nearest =
+      std::min_element(m_advice.rows.begin(), m_advice.rows.end(),
+                       [&](const PackRow& a, const PackRow& b) { return away(a) < away(b); });
+  if (nearest == m_advice.rows.end() || !same(nearest->pack.total, pack)) return std::nullopt;
+  return static_cast<std::size_t>(nearest - m_advice.rows.begin());
 }
 
 bool Adviser::better(const PackRow& a, const PackRow& b) const {

@@ -13,17 +13,20 @@
 
 // METHOD CARD: which shim pack next
 // Formula: for every pack that can be made, the starting force by knee_line.h: expected value, the
-//   middle 95 % of the true force, the middle 95 % of what the scale will show, and P(within), the
-//   probability that the true force lies within the limit. Recommended is, among the packs within
-//   reach, the one with the greatest P(within); of those within 2 % of it the one nearest to the
-//   other side's force, then the one of fewest shims. Where the best pack lies beyond reach: the
-//   farthest pack towards it that is not, save that it will not be more than 5 % likely to lie
-//   beyond the limit on the far side (but at least one step).
+//   middle 95 % of the true force, the middle 95 % of what the scale will show, P(within), the
+//   probability that the true force lies within the limit, and P(proved), the probability that the
+//   planned pulls will prove it within (their mean keeps the guard band of the verdict).
+//   Recommended is the pack with the greatest P(proved); of those within 2 % of it the one nearest
+//   to the other side's force where they differ by more than the scatter, then the one nearest to
+//   the middle of the limit, or of fewest shims. Where the best pack lies beyond reach: the
+//   farthest pack towards it that is not, save that it will not be more than 15 % likely to lie
+//   beyond the limit on the far side (but at least one step). Where even the best is less than 2 %
+//   likely to lie within: one step, unless it leads back or is 95 % likely to jump over the limit.
 // Reach: until two packs are measured, one step, in the direction the limit asks for. A pack whose
 //   pull probably lies on the flat part (float left) does not count as measured for a slope. From
 //   two packs on the slope: at most twice the measured interval beyond them.
 // Source: common practice, no source ("never extrapolate over more than the measured interval
-//   times two, never from a reading without preload"); the choice by P(within) is our own.
+//   times two, never from a reading without preload"); the choice by P(proved) is our own.
 // Valid range: a limit with at least one side; pulls >= 0; u >= 0.
 // Assumptions: pulls of one state, square to the arm, as long an arm as the limit's.
 // Degenerate cases: nothing measured: the pack at the measured knee, if there is one, else none; no

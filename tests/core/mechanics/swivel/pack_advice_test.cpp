@@ -86,6 +86,18 @@ TEST(PackAdvice, OnePackWithoutHistoryIsOneStepAndNoPrediction) {
   for (const PackRow& row : advice.rows) EXPECT_FALSE(row.prediction);
 }
 
+TEST(PackAdvice, OneStepNamesTheVeryNextPack) {
+  // 2 x 5 thou = 0.254 mm lies 4 um from 0.2 + 0.05 mm and is the next below 0.2 mm + 5 thou.
+  PackQuestion asked = question();
+  asked.effect = ShimEffect::ThickerRaises;
+  asked.stock.sizes = {{millimetres(0.2), 1}, {inches(0.005), 2}, {millimetres(0.05), 1}};
+  asked.stock.maxCount = 2;
+  asked.measured = {pulls(0.327, {40, 40, 40})};
+  const auto advice = advisePack(asked).value();
+  EXPECT_EQ(advice.reason, PackReason::OneStep);
+  EXPECT_NEAR(recommended(advice), 0.254, 1e-9);
+}
+
 TEST(PackAdvice, ShimsBetweenPinAndCapStepTheOtherWay) {
   // Same pull, too low: remove under the flange, add between pin and cap.
   PackQuestion asked = question();
