@@ -161,14 +161,6 @@ void notePull(const mechanics::PullJudged& judged, std::vector<Note>& notes) {
   }
 }
 
-template <class Q>
-LimitBand bandOf(const mechanics::Limits<Q>& limits) {
-  LimitBand band;
-  if (limits.min) band.min = limits.min->si();
-  if (limits.max) band.max = limits.max->si();
-  return band;
-}
-
 ReadingsShown shownPlay(const mechanics::PlaySetting& setting,
                         const mechanics::PlayJudged& judged) {
   ReadingsShown shown{.title = "Play of the wheel bearing",
@@ -178,7 +170,7 @@ ReadingsShown shownPlay(const mechanics::PlaySetting& setting,
                       .outlier = judged.series.outlier,
                       .value = judged.play.value.si(),
                       .expandedUncertainty = judged.play.expandedUncertainty.si(),
-                      .limit = bandOf(setting.limits),
+                      .limit = mechanics::bandOf(setting.limits),
                       .limitName = {},
                       .verdict = judged.play.verdict,
                       .side = judged.play.side};
@@ -200,7 +192,7 @@ ReadingsShown shownPull(const mechanics::PullSetting& setting,
                       .outlier = judged.series.outlier,
                       .value = judged.torque.value.si(),
                       .expandedUncertainty = judged.torque.expandedUncertainty.si(),
-                      .limit = bandOf(setting.limits),
+                      .limit = mechanics::bandOf(setting.limits),
                       .limitName = {},
                       .verdict = judged.torque.verdict,
                       .side = judged.torque.side};
