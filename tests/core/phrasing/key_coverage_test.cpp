@@ -55,7 +55,9 @@ const std::regex kMadeHere(R"rx(ErrorCode::\w+,\s*"([a-z_]+\.[a-z_]+)")rx");
 const std::regex kAnyLiteral(R"rx(["']([a-z_]+\.[a-z_]+)["'])rx");
 
 // Lines of the spec sheet that share the first word of an area.
-const std::set<std::string> kSpecKeys{"shims.sizes", "shims.max_pack", "shims.max_count"};
+const std::set<std::string> kSpecKeys{
+    "shims.sizes",         "shims.max_pack",          "shims.max_count",
+    "tyre.front_pressure", "wheel_bearing.end_float", "wheel_bearing.preload_pull"};
 
 // A call of tell(), up to its values or its end; the key is a literal in it.
 const std::regex kTell(R"rx([.>]tell\(([^{};]*))rx");
