@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+
+#include "figure/figure.h"
+#include "measure/evaluation.h"
+#include "units/format.h"
+#include "units/kind_of.h"
+
+// What the pictures of many calculations say and mark alike.
+
+namespace sw::compute {
+
+/// "33.1 g" for people, in the kind's default unit.
+template <class Dimension>
+[[nodiscard]] std::string labelText(Quantity<Dimension> value, int significant = 3) {
+  return displayText(value.si(), defaultUnit(kKindOf<Quantity<Dimension>>), significant);
+}
+/// "2.4°".
+[[nodiscard]] std::string degreesLabel(Angle angle, int decimals = 1);
+/// "12.5 mm", "0 mm": lengths with fixed places.
+[[nodiscard]] std::string millimetresLabel(Length length, int decimals);
+/// A plain number with at most so many places, without zeros at its end.
+[[nodiscard]] std::string shortNumber(double value, int most);
+
+/// The mark of a verdict: told apart by shape, not by tone alone.
+[[nodiscard]] figure::Mark verdictMark(figure::Point at, Verdict verdict, double radius = 0.45);
+[[nodiscard]] figure::Tone verdictTone(Verdict verdict);
+
+}  // namespace sw::compute
