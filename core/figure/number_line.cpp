@@ -69,7 +69,7 @@ void NumberLine::draw(Figure& figure, double top, double bottom, const std::stri
   }
   figure.add(line({m_left, bottom}, {m_right, bottom}, Tone::Quiet, 0.1));
   figure.add(
-      Text{{m_right, bottom + 1.35}, title, Side::BelowLeft, Room::Fixed, Tone::Quiet, kTitleSize});
+      Text{{m_right, bottom + 1.5}, title, Side::BelowLeft, Room::Fixed, Tone::Quiet, kTitleSize});
 }
 
 Path NumberLine::bar(const Range& values, double middle, double height, Tone tone,

@@ -27,7 +27,8 @@ class NumberLine {
   /// The side of its point with more room.
   [[nodiscard]] Side roomySide(double value) const;
 
-  /// The axis at `bottom` with numbers and title below, which take 2.4 em, and lines up to `top`.
+  /// The axis at `bottom` with numbers and title below, which take kRoomBelowLine, and lines up to
+  /// `top`.
   void draw(Figure& figure, double top, double bottom, const std::string& title) const;
   /// A filled bar from value to value.
   [[nodiscard]] Path bar(const Range& values, double middle, double height, Tone tone,
@@ -45,6 +46,6 @@ class NumberLine {
 };
 
 /// What a number line needs below its axis.
-inline constexpr double kRoomBelowLine = 2.5;  // em
+inline constexpr double kRoomBelowLine = 2.7;  // em
 
 }  // namespace sw::figure

@@ -14,6 +14,9 @@ constexpr double kHead = 0.9;            // em, length of a head
 constexpr double kSlimHead = 0.6;        // of a thin line
 constexpr double kHeadHalfWidth = 0.36;  // of its length
 constexpr double kShortDimension = 2.2;  // em; shorter ones are shown from outside
+constexpr double kMostOfShort = 0.75;    // of a short arrow, its head
+constexpr double kLeastArrow = 0.3;      // em, shorter ones have no head
+constexpr double kCornerReach = 0.75;    // of a mark's radius
 constexpr double kOutside = 1.5;         // em of an arrow from outside
 
 double headOf(double width) {
@@ -26,6 +29,35 @@ Path headAt(Point tip, double towards, double length, Tone tone) {
   const double half = kHeadHalfWidth * length;
   return outline({tip, onCircle(back, half, towards + 90), onCircle(back, half, towards - 90)},
                  tone, 1.0, 0.04);
+}
+
+struct Way {
+  int x = 0;
+  int y = 0;
+};
+
+Way wayTo(Side side) {
+  switch (side) {
+    case Side::Centre:
+      return {0, 0};
+    case Side::Right:
+      return {1, 0};
+    case Side::Left:
+      return {-1, 0};
+    case Side::Above:
+      return {0, -1};
+    case Side::Below:
+      return {0, 1};
+    case Side::AboveRight:
+      return {1, -1};
+    case Side::AboveLeft:
+      return {-1, -1};
+    case Side::BelowRight:
+      return {1, 1};
+    case Side::BelowLeft:
+      return {-1, 1};
+  }
+  return {};
 }
 
 }  // namespace
@@ -93,10 +125,21 @@ std::vector<Point> rectangle(Point middle, Size size, double degrees) {
                 middle, degrees);
 }
 
+Text label(const Mark& mark, std::string text, Side side, Room room) {
+  const auto [x, y] = wayTo(side);
+  const double reach = (x != 0 && y != 0 ? kCornerReach : 1.0) * mark.radius;
+  return Text{{mark.at.x + x * reach, mark.at.y + y * reach},
+              std::move(text),
+              side,
+              room,
+              mark.tone,
+              kLabelSize};
+}
+
 void add(Figure& figure, const Arrow& arrow) {
   const double length = distance(arrow.from, arrow.to);
-  const double head = headOf(arrow.width);
-  const bool room = length > head;
+  const double head = std::min(headOf(arrow.width), kMostOfShort * length);
+  const bool room = length > kLeastArrow;
   const Point end = room ? between(arrow.to, arrow.from, 0.8 * head / length) : arrow.to;
   Path shaft = line(arrow.from, end, arrow.tone, arrow.width);
   shaft.stroke = arrow.stroke;

@@ -32,6 +32,9 @@ inline constexpr double kLabelSize = 0.9;  // em
 /// A rectangle about its middle, turned clockwise.
 [[nodiscard]] std::vector<Point> rectangle(Point middle, Size size, double degrees = 0);
 
+/// A text beside a mark and clear of it, in its tone.
+[[nodiscard]] Text label(const Mark& mark, std::string text, Side side, Room room = Room::Movable);
+
 /// Its head ends in `to`. One too short for a head is drawn without.
 struct Arrow {
   Point from;

@@ -3,6 +3,7 @@
 
 #include "compute/bolts/bolt_fields.h"
 #include "compute/bolts/bolts.h"
+#include "compute/bolts/castle_nut_picture.h"
 #include "compute/output.h"
 #include "mechanics/bolts/castle_nut.h"
 
@@ -163,6 +164,9 @@ Result<Outcome> runCastleNut(const Json& json) {
   noteThread(input->thread, outcome.notes);
   outcome.notes.push_back({"new_pin", "A split pin is used once."});
   outcome.notes.push_back(documentationNote());
+  outcome.draw = [drawing =
+                      CastleDrawing{input->nut, *decision, *step, input->slots, input->crossHoles}](
+                     figure::Size size) { return castleNutPicture(drawing, size); };
   return outcome;
 }
 

@@ -3,6 +3,7 @@
 
 #include "compute/bolts/bolt_fields.h"
 #include "compute/bolts/bolts.h"
+#include "compute/bolts/clamp_force_picture.h"
 #include "compute/bolts/friction_fields.h"
 #include "compute/output.h"
 
@@ -209,11 +210,24 @@ Result<void> putStrength(const ClampInput& input, const BoltJoint& joint, Outcom
   return {};
 }
 
+Result<void> putPicture(const ClampInput& input, const BoltJoint& joint, Outcome& outcome) {
+  ClampDrawing drawing{joint, input.friction.range, input.torque, input.clampForce,
+                       {},    input.share};
+  if (input.strengthClass) {
+    const auto strength = mechanics::strengthOf(*input.strengthClass, input.thread.diameter);
+    if (!strength) return asInputError(strength.error());
+    drawing.criterion = YieldCriterion{strength->yield, input.modulus};
+  }
+  outcome.draw = [drawing](figure::Size size) { return clampForcePicture(drawing, size); };
+  return {};
+}
+
 Result<void> putFullForm(const ClampInput& input, Outcome& outcome) {
   const auto face = mechanics::frictionDiameter(input.thread, input.face);
   if (!face) return asInputError(face.error());
   const auto joint = mechanics::boltJoint(input.thread, face->diameter, input.formula);
   if (!joint) return asInputError(joint.error());
+  if (auto put = putPicture(input, *joint, outcome); !put) return put;
   outcome.result["friction_diameter"] = quantityText(face->diameter);
   outcome.result["friction_diameter_from"] = wordOf(face->from);
   noteFace(face->from, outcome.notes);

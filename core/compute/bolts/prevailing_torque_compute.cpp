@@ -3,6 +3,7 @@
 
 #include "compute/bolts/bolt_fields.h"
 #include "compute/bolts/bolts.h"
+#include "compute/bolts/prevailing_torque_picture.h"
 #include "compute/output.h"
 #include "mechanics/bolts/prevailing_torque.h"
 
@@ -69,9 +70,10 @@ const char* ruleNote(DragRule rule) {
   return "";
 }
 
-Result<void> putTorque(const PrevailingInput& input, Outcome& outcome) {
+Result<void> putTorque(const PrevailingInput& input, Outcome& outcome, DragDrawing& drawing) {
   const auto final = mechanics::finalTorque(*input.torque, input.drag, input.rule);
   if (!final) return asInputError(final.error());
+  drawing.tightening = {*input.torque, input.drag, input.rule, *final};
   outcome.result["torque"] = torqueRangeJson(final->torque);
   outcome.result["added"] = quantityText(final->added);
   if (input.rule == DragRule::AddIfThird) {
@@ -98,13 +100,13 @@ const char* nutNote(UsedNutVerdict verdict) {
   return "";
 }
 
-Result<void> putNut(const UsedNut& nut, Outcome& outcome) {
+Result<void> putNut(const UsedNut& nut, Outcome& outcome, DragDrawing& drawing) {
   const auto verdict = mechanics::judgeUsedNut(nut.thread, nut.breakaway);
   if (!verdict) return asInputError(verdict.error());
   Json result = {{"verdict", wordOf(*verdict)}, {"thread", nut.thread.name}};
-  if (const auto least = mechanics::leastBreakaway(nut.thread)) {
-    result["least_breakaway"] = quantityText(*least);
-  }
+  const auto least = mechanics::leastBreakaway(nut.thread);
+  if (least) result["least_breakaway"] = quantityText(*least);
+  drawing.nut = {nut.thread.name, nut.breakaway, least, *verdict};
   outcome.result["used_nut"] = std::move(result);
   outcome.notes.push_back({std::string(wordOf(*verdict)), nutNote(*verdict)});
   outcome.notes.push_back({"single_use",
@@ -195,13 +197,15 @@ Result<Outcome> runPrevailingTorque(const Json& json) {
   Outcome outcome;
   const auto input = read(json, outcome.notes);
   if (!input) return failAs(input);
+  DragDrawing drawing;
   if (input->torque) {
-    if (const auto put = putTorque(*input, outcome); !put) return failAs(put);
+    if (const auto put = putTorque(*input, outcome, drawing); !put) return failAs(put);
   }
   if (input->nut) {
-    if (const auto put = putNut(*input->nut, outcome); !put) return failAs(put);
+    if (const auto put = putNut(*input->nut, outcome, drawing); !put) return failAs(put);
   }
   outcome.notes.push_back(documentationNote());
+  outcome.draw = [drawing](figure::Size size) { return prevailingTorquePicture(drawing, size); };
   return outcome;
 }
 

@@ -3,6 +3,7 @@
 
 #include "compute/bolts/bolt_fields.h"
 #include "compute/bolts/bolts.h"
+#include "compute/bolts/thread_picture.h"
 #include "compute/output.h"
 #include "mechanics/bolts/thread_series.h"
 
@@ -212,6 +213,9 @@ Result<Outcome> runThread(const Json& json) {
     if (auto put = putStrength(*input, *geometry, outcome); !put) return failAs(put);
   }
   outcome.notes.push_back(documentationNote());
+  outcome.draw = [thread = input->thread, geometry = *geometry](figure::Size size) {
+    return threadPicture(thread, geometry, size);
+  };
   return outcome;
 }
 

@@ -3,6 +3,7 @@
 
 #include "compute/bolts/bolt_fields.h"
 #include "compute/bolts/bolts.h"
+#include "compute/bolts/tighten_pattern_picture.h"
 #include "compute/output.h"
 #include "mechanics/bolts/tightening_order.h"
 #include "mechanics/bolts/tightening_rounds.h"
@@ -43,7 +44,8 @@ Json roundsJson(const std::vector<mechanics::TighteningRound>& rounds) {
   return list;
 }
 
-Result<void> putRounds(const PatternInput& input, Outcome& outcome) {
+Result<std::vector<mechanics::TighteningRound>> putRounds(const PatternInput& input,
+                                                          Outcome& outcome) {
   const auto rounds = mechanics::tighteningRounds(*input.torque, input.stages);
   if (!rounds) return asInputError(rounds.error());
   outcome.result["rounds"] = roundsJson(*rounds);
@@ -54,7 +56,7 @@ Result<void> putRounds(const PatternInput& input, Outcome& outcome) {
                            "To try one that is tight already: mark it, back off a quarter turn and "
                            "tighten again; the marks should meet. Record what was only checked "
                            "apart from what was tightened."});
-  return {};
+  return *rounds;
 }
 
 constexpr std::string_view kExampleOutput =
@@ -124,11 +126,17 @@ Result<Outcome> runTightenPattern(const Json& json) {
   const auto order = mechanics::tighteningOrder(input->fasteners);
   if (!order) return failAs(order);
   outcome.result = {{"order", *order}};
+  std::vector<mechanics::TighteningRound> rounds;
   if (input->torque) {
-    if (const auto put = putRounds(*input, outcome); !put) return failAs(put);
+    const auto put = putRounds(*input, outcome);
+    if (!put) return failAs(put);
+    rounds = *put;
   }
   outcome.notes.push_back(
       {"documentation", "Where the vehicle's own documentation gives an order, that one holds."});
+  outcome.draw = [order = *order, rounds](figure::Size size) {
+    return tightenPatternPicture(order, rounds, size);
+  };
   return outcome;
 }
 

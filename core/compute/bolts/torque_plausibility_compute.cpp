@@ -4,6 +4,7 @@
 #include "compute/bolts/bolt_fields.h"
 #include "compute/bolts/bolts.h"
 #include "compute/bolts/friction_fields.h"
+#include "compute/bolts/torque_plausibility_picture.h"
 #include "compute/output.h"
 #include "mechanics/bolts/torque_plausibility.h"
 
@@ -217,6 +218,9 @@ Result<Outcome> runTorquePlausibility(const Json& json) {
   if (!judged) return asInputError(judged.error());
   outcome.result = resultJson(input->claim, *judged);
   putNotes(*input, *judged, outcome.notes);
+  outcome.draw = [claim = input->claim, judged = *judged](figure::Size size) {
+    return torquePlausibilityPicture(claim, judged, size);
+  };
   return outcome;
 }
 

@@ -3,6 +3,7 @@
 
 #include "compute/bolts/bolt_fields.h"
 #include "compute/bolts/bolts.h"
+#include "compute/bolts/wheel_nut_recheck_picture.h"
 #include "compute/output.h"
 #include "mechanics/bolts/wheel_nut_recheck.h"
 #include "units/format.h"
@@ -197,6 +198,9 @@ Result<Outcome> runWheelNutRecheck(const Json& json) {
   for (const WheelNutRecheck& each : *rechecks) list.push_back(recheckJson(each, input->unit));
   outcome.result["rechecks"] = std::move(list);
   putNotes(input->fitted.vehicle, outcome.notes);
+  outcome.draw = [input = *input, rechecks = *rechecks](figure::Size size) {
+    return wheelNutRecheckPicture(input.fitted, rechecks, input.unit, size);
+  };
   return outcome;
 }
 

@@ -3,6 +3,7 @@
 
 #include "compute/bolts/bolt_fields.h"
 #include "compute/bolts/bolts.h"
+#include "compute/bolts/wrench_setting_picture.h"
 #include "compute/output.h"
 #include "mechanics/bolts/torque_wrench.h"
 #include "mechanics/bolts/wrench_adapter.h"
@@ -126,7 +127,8 @@ Json fitJson(const WrenchFit& fit, const SettingInput& input, double ratio) {
   return row;
 }
 
-Result<void> putWrenches(const SettingInput& input, double ratio, Json& result) {
+Result<void> putWrenches(const SettingInput& input, double ratio, Json& result,
+                         WrenchDrawing& drawing) {
   std::vector<WrenchFit> fits;
   for (std::size_t at = 0; at < input.wrenches.size(); ++at) {
     auto fit = mechanics::wrenchFor(*input.torque / ratio, input.wrenches[at], *input.today,
@@ -140,10 +142,11 @@ Result<void> putWrenches(const SettingInput& input, double ratio, Json& result) 
   result["wrenches"] = std::move(list);
   const bool usable = !fits.empty() && fits.front().use != mechanics::WrenchUse::Refuse;
   if (usable) result["best"] = fits.front().wrench.name;
+  drawing.fits = std::move(fits);
   return {};
 }
 
-Result<void> putSetting(const SettingInput& input, Outcome& outcome) {
+Result<void> putSetting(const SettingInput& input, Outcome& outcome, WrenchDrawing& drawing) {
   double ratio = 1;
   if (input.adapter) {
     const auto found = mechanics::adapterRatio(*input.adapter);
@@ -156,18 +159,22 @@ Result<void> putSetting(const SettingInput& input, Outcome& outcome) {
                              "handles."});
   }
   outcome.result["set"] = quantityText(*input.torque / ratio);
+  drawing.wanted = input.torque;
+  drawing.setting = *input.torque / ratio;
+  drawing.adapter = input.adapter;
   if (input.wrenches.empty()) return {};
   outcome.notes.push_back({"friction_scatters_more",
                            "The wrench is the small part: friction scatters the clamp force by "
                            "about a quarter either way."});
-  return putWrenches(input, ratio, outcome.result);
+  return putWrenches(input, ratio, outcome.result, drawing);
 }
 
-Result<void> putCheck(const CheckInput& input, Outcome& outcome) {
+Result<void> putCheck(const CheckInput& input, Outcome& outcome, WrenchDrawing& drawing) {
   const double permitted =
       input.deviation ? *input.deviation : mechanics::permittedDeviation(*input.maximum);
   const auto check = mechanics::checkWrench(input.set, input.reference, permitted);
   if (!check) return inField("/check", check.error());
+  drawing.check = {input.reference, *check};
   outcome.result["check"] = {
       {"deviation", plainNumber(check->deviation)},
       {"permitted", plainNumber(permitted)},
@@ -186,13 +193,17 @@ Result<Outcome> runWrenchSetting(const Json& json) {
   Outcome outcome;
   const auto input = read(json, outcome.notes);
   if (!input) return failAs(input);
+  WrenchDrawing drawing;
   if (input->torque) {
-    if (const auto put = putSetting(*input, outcome); !put) return failAs(put);
+    if (const auto put = putSetting(*input, outcome, drawing); !put) return failAs(put);
   }
   if (input->check) {
-    if (const auto put = putCheck(*input->check, outcome); !put) return failAs(put);
+    if (const auto put = putCheck(*input->check, outcome, drawing); !put) return failAs(put);
   }
   outcome.notes.push_back(documentationNote());
+  if (drawing.adapter || drawing.check || !drawing.fits.empty()) {
+    outcome.draw = [drawing](figure::Size size) { return wrenchSettingPicture(drawing, size); };
+  }
   return outcome;
 }
 
