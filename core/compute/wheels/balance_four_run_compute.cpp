@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "compute/output.h"
+#include "compute/wheels/balance_picture.h"
 #include "compute/wheels/vector_reading.h"
 #include "compute/wheels/wheels.h"
 #include "mechanics/wheels/balance_four_run.h"
@@ -149,6 +150,9 @@ Result<Outcome> runBalanceFourRun(const Json& json) {
   }
   noteRuns(*runs, *balance, outcome.notes);
   noteBalancing(balance->correction.amount, outcome.notes);
+  outcome.draw = [runs = *runs, balance = *balance](figure::Size size) {
+    return fourRunPicture(runs, balance, size);
+  };
   return outcome;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <nlohmann/json.hpp>
 
+#include "compute/wheels/balance_picture.h"
 #include "compute/wheels/vector_reading.h"
 #include "compute/wheels/wheels.h"
 
@@ -92,6 +93,9 @@ Result<Outcome> runBalanceOnePlane(const Json& json) {
          "a heavier one gives a surer answer (common practice)."});
   }
   noteBalancing(balance->correction.amount, outcome.notes);
+  outcome.draw = [input = *input, balance = *balance](figure::Size size) {
+    return onePlanePicture(input.runs, balance, input.fitted, size);
+  };
   return outcome;
 }
 

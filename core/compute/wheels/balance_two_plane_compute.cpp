@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "compute/output.h"
+#include "compute/wheels/balance_picture.h"
 #include "compute/wheels/vector_reading.h"
 #include "compute/wheels/wheels.h"
 
@@ -221,6 +222,9 @@ Result<Outcome> runBalanceTwoPlane(const Json& json) {
   }
   noteBalancing(std::max(balance->correction[0].amount, balance->correction[1].amount),
                 outcome.notes);
+  outcome.draw = [balance = *balance, fitted = input->fitted](figure::Size size) {
+    return twoPlanePicture(balance, fitted, size);
+  };
   return outcome;
 }
 

@@ -3,6 +3,7 @@
 
 #include "compute/input_reader.h"
 #include "compute/output.h"
+#include "compute/wheels/tyre_picture.h"
 #include "compute/wheels/tyre_reading.h"
 #include "compute/wheels/wheels.h"
 #include "mechanics/wheels/load_index.h"
@@ -96,6 +97,7 @@ void putLoads(const mechanics::TyreDesignation& tyre, Outcome& outcome) {
 
 /// The diameter is the measured one where there is one; a size that does not tell it is no error.
 Result<void> putDiameter(const TyreInput& input, Outcome& outcome) {
+  TyreDrawing drawing{{}, mechanics::rimDiameter(input.tyre), input.tyre.sectionWidth, {}, {}};
   Json& result = outcome.result;
   const auto nominal = dimensionsOf(input.tyre, "designation", input.assumedAspect);
   if (!nominal && nominal.error().code != ErrorCode::Degenerate) return failAs(nominal);
@@ -106,6 +108,8 @@ Result<void> putDiameter(const TyreInput& input, Outcome& outcome) {
     result["nominal_diameter"] = quantityText(nominal->diameter);
     result["section_height"] = quantityText(nominal->sectionHeight);
     if (const auto band = mechanics::freeDiameterBand(input.tyre, *nominal)) {
+      drawing.least = band->least;
+      drawing.most = band->most;
       result["least_diameter"] = quantityText(band->least);
       result["most_diameter"] = quantityText(band->most);
     }
@@ -121,6 +125,11 @@ Result<void> putDiameter(const TyreInput& input, Outcome& outcome) {
     outcome.notes.push_back({"not_computable",
                              "This size does not tell the diameter. Measure the diameter, or "
                              "better a roll-out, and enter that."});
+    return {};
+  }
+  drawing.diameter = input.diameter ? *input.diameter : nominal->diameter;
+  if (drawing.diameter > drawing.rimDiameter) {
+    outcome.draw = [drawing](figure::Size size) { return tyrePicture(drawing, size); };
   }
   return {};
 }

@@ -6,6 +6,7 @@
 #include "compute/output.h"
 #include "compute/wheels/tyre_reading.h"
 #include "compute/wheels/unbalance_fields.h"
+#include "compute/wheels/unbalance_picture.h"
 #include "compute/wheels/vector_reading.h"
 #include "compute/wheels/wheels.h"
 #include "mechanics/wheels/unbalance.h"
@@ -71,14 +72,19 @@ Result<UnbalanceInput> read(const Json& json, std::vector<Note>& notes) {
   return input;
 }
 
-Json planeJson(const UnbalanceInput& input, const mechanics::UnbalanceVector& plane) {
+Verdict verdictOfPlane(const UnbalanceInput& input, const mechanics::UnbalanceVector& plane) {
   const Mass amount = mechanics::massAt(plane.amount, input.geometry.radius);
   std::optional<LimitBand> limit;
   if (input.limitEachPlane) limit = LimitBand{.min = {}, .max = input.limitEachPlane->si()};
   const measure::Estimate estimate{amount.si(), input.weightUncertainty.si(), {}};
+  return verdictOf(estimate, limit, input.confidence);
+}
+
+Json planeJson(const UnbalanceInput& input, const mechanics::UnbalanceVector& plane) {
+  const Mass amount = mechanics::massAt(plane.amount, input.geometry.radius);
   Json json = weightJson({amount, plane.angle});
   json["unbalance"] = quantityText(plane.amount);
-  json["verdict"] = word(verdictOf(estimate, limit, input.confidence));
+  json["verdict"] = word(verdictOfPlane(input, plane));
   return json;
 }
 
@@ -208,6 +214,12 @@ Result<Outcome> runUnbalance(const Json& json) {
   }
   if (auto done = putGrade(*input, *unbalance, outcome); !done) return failAs(done);
   noteWeights(*input, *unbalance, outcome.notes);
+  outcome.draw =
+      [drawing = UnbalanceDrawing{*unbalance, input->geometry.radius, input->limitEachPlane,
+                                  verdictOfPlane(*input, unbalance->inner),
+                                  verdictOfPlane(*input, unbalance->outer)}](figure::Size size) {
+        return unbalancePicture(drawing, size);
+      };
   putRollingOptions(input->rolling, *rolling, outcome.options);
   outcome.options["grade"] = plainNumber(input->grade);
   outcome.options["confidence"] = plainNumber(input->confidence);

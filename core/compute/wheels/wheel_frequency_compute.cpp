@@ -4,6 +4,7 @@
 #include "compute/input_reader.h"
 #include "compute/output.h"
 #include "compute/wheels/tyre_reading.h"
+#include "compute/wheels/wheel_frequency_picture.h"
 #include "compute/wheels/wheels.h"
 #include "mechanics/wheels/wheel_frequency.h"
 #include "units/format.h"
@@ -21,7 +22,6 @@ constexpr int kMostOrders = 20;
 constexpr double kCoverage = 2;
 
 enum class SpeedFrom { True, Dial };
-enum class SpeedGrowth { None, Linear };
 
 struct FrequencyInput {
   RollingInput rolling;
@@ -236,6 +236,16 @@ Result<void> putAll(const FrequencyInput& input, const Wheels& wheels, Json& res
                  [&](Frequency frequency) { return atFrequencyJson(input, wheels, frequency); });
 }
 
+FrequencyDrawing drawingOf(const FrequencyInput& input, const Wheels& wheels) {
+  return {governing(input, wheels),
+          input.growth,
+          input.orders,
+          input.finalDrive,
+          input.speeds,
+          input.frequencies,
+          input.speedFrom == SpeedFrom::Dial ? "speed on the dial, km/h" : "speed, km/h"};
+}
+
 }  // namespace
 
 Result<Outcome> runWheelFrequency(const Json& json) {
@@ -247,6 +257,9 @@ Result<Outcome> runWheelFrequency(const Json& json) {
   if (auto done = putAll(*input, *wheels, outcome.result); !done) return failAs(done);
   noteBasis(*input, *wheels, outcome.notes);
   noteDial(*input, outcome.notes);
+  outcome.draw = [drawing = drawingOf(*input, *wheels)](figure::Size size) {
+    return wheelFrequencyPicture(drawing, size);
+  };
   putRollingOptions(input->rolling, wheels->on, outcome.options);
   outcome.options["orders"] = input->orders;
   outcome.options["speed_growth"] = input->growth == SpeedGrowth::Linear ? "linear" : "none";
