@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <nlohmann/json.hpp>
 
+#include "compute/geometry/ackermann_picture.h"
 #include "compute/geometry/geometry.h"
 #include "compute/geometry/limit_reading.h"
 #include "compute/output.h"
@@ -104,6 +105,8 @@ Result<Outcome> runAckermann(const Json& json) {
                            "a difference between left and right bends, or from the "
                            "documentation."});
   outcome.notes.push_back(documentationNote());
+  outcome.draw = [drawing = AckermannDrawing{input->axle, outer, inner, input->measuredInner}](
+                     figure::Size size) { return ackermannPicture(drawing, size); };
   return outcome;
 }
 

@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "compute/geometry/caster_fields.h"
+#include "compute/geometry/caster_picture.h"
 #include "compute/geometry/geometry.h"
 #include "compute/geometry/limit_reading.h"
 #include "compute/output.h"
@@ -153,9 +154,14 @@ Result<Outcome> runCaster(const Json& json) {
       mechanics::casterAtLevelFrame(axis->caster, input->frameAngle.value_or(Angle{}));
   if (!level) return asInputError(level.error());
   if (input->frameAngle) result["caster_at_level_frame"] = quantityText(*level);
-  result["verdict"] =
-      word(verdictOf({level->si(), uncertainty->si(), {}}, input->limit, input->confidence));
+  const Verdict verdict =
+      verdictOf({level->si(), uncertainty->si(), {}}, input->limit, input->confidence);
+  result["verdict"] = word(verdict);
   noteSwing(*input, outcome.notes);
+  outcome.draw = [drawing = CasterDrawing{*level, axis->inclination, *uncertainty, input->limit,
+                                          verdict}](figure::Size size) {
+    return casterPicture(drawing, size);
+  };
   outcome.options = {{"method", input->method == Method::Exact ? "exact" : "small_angle"},
                      {"turn_shown", word(input->setting.shown)},
                      {"confidence", plainNumber(input->confidence)}};

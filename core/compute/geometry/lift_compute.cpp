@@ -2,6 +2,7 @@
 #include <nlohmann/json.hpp>
 
 #include "compute/geometry/geometry.h"
+#include "compute/geometry/lift_picture.h"
 #include "compute/geometry/limit_reading.h"
 #include "compute/output.h"
 #include "mechanics/geometry/axle_lift.h"
@@ -161,6 +162,8 @@ Result<Outcome> runLift(const Json& json) {
   }
   if (auto done = putWedge(*input, *change, outcome.result); !done) return failAs(done);
   noteLift(*input, outcome.notes);
+  outcome.draw = [lift = input->lift, change = *change, before = input->casterBefore](
+                     figure::Size size) { return liftPicture(lift, change, before, size); };
   return outcome;
 }
 

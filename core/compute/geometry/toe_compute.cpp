@@ -5,6 +5,7 @@
 
 #include "compute/geometry/geometry.h"
 #include "compute/geometry/limit_reading.h"
+#include "compute/geometry/toe_picture.h"
 #include "compute/output.h"
 #include "measure/type_b.h"
 #include "mechanics/geometry/toe.h"
@@ -133,13 +134,22 @@ void noteToe(const ToeInput& input, const TotalToe& total, std::vector<Note>& no
   notes.push_back(documentationNote());
 }
 
-Result<void> putLength(const ToeInput& input, const TotalToe& total, Json& result) {
+Result<Length> lengthOf(const ToeInput& input, const TotalToe& total) {
   const auto length = input.left && input.right
                           ? mechanics::toeLength({*input.left, *input.right}, input.diameter)
                           : mechanics::toeLength(total.angle, input.diameter);
   if (!length) return asInputError(length.error());
-  result["total"] = quantityText(*length);
-  return {};
+  return *length;
+}
+
+ToeDrawing drawingOf(const ToeInput& input, const TotalToe& total, Length length) {
+  ToeDrawing drawing;
+  drawing.left = input.left.value_or(total.angle / 2);
+  drawing.right = input.right.value_or(total.angle / 2);
+  drawing.total = length;
+  drawing.diameter = input.diameter;
+  drawing.standardUncertainty = input.diameter * total.standardUncertainty.si();
+  return drawing;
 }
 
 std::vector<FieldDescription> inputFields() {
@@ -245,7 +255,9 @@ Result<Outcome> runToe(const Json& json) {
   const auto limit = limitOf(*input);
   if (!limit) return failAs(limit);
   Json& result = outcome.result;
-  if (auto done = putLength(*input, *total, result); !done) return failAs(done);
+  const auto length = lengthOf(*input, *total);
+  if (!length) return failAs(length);
+  result["total"] = quantityText(*length);
   result["total_angle"] = quantityText(total->angle);
   result["standard_uncertainty"] = quantityText(total->standardUncertainty);
   result["length_uncertainty"] = quantityText(input->diameter * total->standardUncertainty.si());
@@ -254,9 +266,14 @@ Result<Outcome> runToe(const Json& json) {
   const Verdict verdict = verdictOf({total->angle.si(), total->standardUncertainty.si(), {}},
                                     *limit, input->confidence);
   const bool provisional = input->readings.size() == 1 && verdict != Verdict::NoLimit;
-  result["verdict"] = word(provisional ? Verdict::Provisional : verdict);
+  const Verdict said = provisional ? Verdict::Provisional : verdict;
+  result["verdict"] = word(said);
   if (provisional) result["decision_so_far"] = word(verdict);
   noteToe(*input, *total, outcome.notes);
+  ToeDrawing drawing = drawingOf(*input, *total, *length);
+  drawing.limit = *limit;
+  drawing.verdict = said;
+  outcome.draw = [drawing](figure::Size size) { return toePicture(drawing, size); };
   outcome.options = {{"confidence", plainNumber(input->confidence)}};
   return outcome;
 }

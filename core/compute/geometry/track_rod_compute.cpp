@@ -4,6 +4,7 @@
 
 #include "compute/geometry/geometry.h"
 #include "compute/geometry/limit_reading.h"
+#include "compute/geometry/track_rod_picture.h"
 #include "compute/output.h"
 #include "measure/type_b.h"
 #include "mechanics/geometry/toe.h"
@@ -186,6 +187,9 @@ Result<Outcome> runTrackRodTurns(const Json& json) {
                            "Leave as much thread in each end as the vehicle's "
                            "documentation asks, and the joints square to their travel."});
   outcome.notes.push_back(documentationNote());
+  outcome.draw = [rod = input->rod, change = *change, turns = *turns](figure::Size size) {
+    return trackRodPicture(rod, change, turns, size);
+  };
   return outcome;
 }
 

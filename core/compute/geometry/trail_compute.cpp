@@ -3,6 +3,7 @@
 
 #include "compute/geometry/geometry.h"
 #include "compute/geometry/limit_reading.h"
+#include "compute/geometry/trail_picture.h"
 #include "compute/output.h"
 #include "mechanics/geometry/trail.h"
 
@@ -101,10 +102,12 @@ Result<Outcome> runTrail(const Json& json) {
   Outcome outcome;
   const auto input = read(json, outcome.notes);
   if (!input) return failAs(input);
+  TrailDrawing drawing;
   if (input->trail) {
     const auto trail = mechanics::casterTrail(*input->trail);
     if (!trail) return asInputError(trail.error());
     outcome.result["trail"] = quantityText(*trail);
+    drawing.trail = {*input->trail, *trail};
     outcome.notes.push_back(
         {"tyre_adds_its_own", "The tyre adds a trail of its own, which this leaves out."});
   }
@@ -117,6 +120,7 @@ Result<Outcome> runTrail(const Json& json) {
     if (!without) return asInputError(without.error());
     outcome.result["scrub"] = quantityText(*scrub);
     outcome.result["scrub_without_spacer"] = quantityText(*without);
+    drawing.scrub = {*input->scrub, *scrub, *without};
   }
   if (input->scrub && input->scrub->spacer.si() > 0) {
     outcome.notes.push_back({"spacer_lengthens_levers",
@@ -124,6 +128,7 @@ Result<Outcome> runTrail(const Json& json) {
                              "and to every lever of unbalance, and loads the bearings more."});
   }
   outcome.notes.push_back(documentationNote());
+  outcome.draw = [drawing](figure::Size size) { return trailPicture(drawing, size); };
   return outcome;
 }
 
