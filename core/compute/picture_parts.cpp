@@ -6,10 +6,6 @@
 
 namespace sw::compute {
 
-using figure::Mark;
-using figure::MarkShape;
-using figure::Tone;
-
 figure::Figure newFigure(figure::Size size, std::string title, std::string description) {
   figure::Figure figure;
   figure.size = size;
@@ -38,41 +34,6 @@ std::string withoutZeros(const std::string& quantity) {
 
 std::string shortNumber(double value, int most) {
   return withoutZeros(fixedDecimal(value, most));
-}
-
-Tone verdictTone(Verdict verdict) {
-  switch (verdict) {
-    case Verdict::Within:
-      return Tone::Good;
-    case Verdict::Outside:
-      return Tone::Bad;
-    case Verdict::Undecided:
-    case Verdict::Provisional:
-    case Verdict::InstrumentTooCoarse:
-      return Tone::Doubt;
-    case Verdict::NoLimit:
-      return Tone::Ink;
-  }
-  return Tone::Ink;
-}
-
-Mark verdictMark(figure::Point at, Verdict verdict, double radius) {
-  const auto shape = [verdict] {
-    switch (verdict) {
-      case Verdict::Within:
-        return MarkShape::Disc;
-      case Verdict::Outside:
-        return MarkShape::Square;
-      case Verdict::Undecided:
-      case Verdict::InstrumentTooCoarse:
-        return MarkShape::Diamond;
-      case Verdict::Provisional:
-      case Verdict::NoLimit:
-        return MarkShape::Ring;
-    }
-    return MarkShape::Ring;
-  };
-  return Mark{at, shape(), verdictTone(verdict), radius};
 }
 
 }  // namespace sw::compute

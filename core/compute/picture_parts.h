@@ -3,6 +3,7 @@
 
 #include <string>
 
+#include "compute/verdict_mark.h"
 #include "figure/figure.h"
 #include "measure/evaluation.h"
 #include "units/format.h"
@@ -30,9 +31,5 @@ template <class Dimension>
 [[nodiscard]] std::string millimetresLabel(Length length, int decimals);
 /// A plain number with at most so many places, without zeros at its end.
 [[nodiscard]] std::string shortNumber(double value, int most);
-
-/// The mark of a verdict: told apart by shape, not by tone alone.
-[[nodiscard]] figure::Mark verdictMark(figure::Point at, Verdict verdict, double radius = 0.45);
-[[nodiscard]] figure::Tone verdictTone(Verdict verdict);
 
 }  // namespace sw::compute

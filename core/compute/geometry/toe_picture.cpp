@@ -58,7 +58,7 @@ void drawAxle(Figure& figure, const ToeDrawing& drawing, const Box& box) {
                   sayToe(drawing),
                   Side::Above,
                   Room::Movable,
-                  verdictTone(drawing.verdict),
+                  lookOf(drawing.verdict).tone,
                   1.15,
                   true});
   drawForward(figure, {axle.left.x + axle.wheel.width + 0.5, axle.left.y - half + 0.5});
