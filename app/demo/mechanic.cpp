@@ -2,6 +2,7 @@
 #include "demo/mechanic.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "units/format.h"
@@ -20,6 +21,31 @@ constexpr int kClosingHour = 17;
 constexpr int kOpeningHour = 8;
 constexpr std::int64_t kMillisecondsPerMinute = 60'000;
 constexpr std::size_t kMostSteps = 2000;
+
+constexpr double kLongestOnTheRule = 0.5;  // metres
+
+/// What a sound vehicle shows, in SI, by the line of the sheet it is judged by or else by the step.
+struct Typical {
+  std::string_view what;
+  double si;
+};
+constexpr auto kTypical = std::to_array<Typical>({{"wheel_bearing.end_float", 0.05e-3},
+                                                  {"wheel_bearing.preload_pull", 18.0},
+                                                  {"disc.min_thickness", 11.42e-3},
+                                                  {"disc.runout", 0.04e-3},
+                                                  {"toe.total", 1.0e-3},
+                                                  {"thickness", 11.45e-3},
+                                                  {"length_before", 1.183},
+                                                  {"length_after", 1.183},
+                                                  {"diameter", 0.702},
+                                                  {"height", 0.455}});
+
+std::optional<double> typical(std::string_view what) {
+  for (const Typical& row : kTypical) {
+    if (row.what == what) return row.si;
+  }
+  return std::nullopt;
+}
 
 std::int64_t minuteOfDay(const Timestamp& time) {
   const std::int64_t local = time.utcMilliseconds / kMillisecondsPerMinute + time.offsetMinutes;
@@ -215,7 +241,7 @@ class Mechanic::StepWork {
     if (wanted.empty()) return m_situation.dial;
     switch (wanted.front()) {
       case model::InstrumentKind::SteelRule:
-        return m_situation.rule;
+        return oneLengthSi(spec) > kLongestOnTheRule ? m_situation.tape : m_situation.rule;
       case model::InstrumentKind::Micrometer:
         return m_situation.micrometer;
       case model::InstrumentKind::Feeler:
@@ -225,18 +251,26 @@ class Mechanic::StepWork {
     }
   }
 
+  /// Of a length: what is typical where it is known, else something small.
+  [[nodiscard]] double oneLengthSi(const procedures::MeasureSpec& spec) const {
+    if (const auto known = typical(spec.limit.empty() ? m_definition.id : spec.limit))
+      return *known;
+    if (!spec.limit.empty()) return 0.01e-3;
+    const bool ruled =
+        !spec.instruments.empty() && spec.instruments.front() == model::InstrumentKind::SteelRule;
+    return ruled ? 0.155 : 0.35e-3;
+  }
+
   [[nodiscard]] double oneReadingSi(const procedures::MeasureSpec& spec) const {
     switch (spec.quantity) {
       case QuantityKind::Force:
-        return trueForce() + m_situation.scatterNewtons * m_mechanic.nextNormal();
+        return typical(spec.limit).value_or(trueForce()) +
+               m_situation.scatterNewtons * m_mechanic.nextNormal();
       case QuantityKind::Pressure:
         return 2.0e5;
       default:
-        break;
+        return oneLengthSi(spec);
     }
-    if (spec.limit == "wheel_bearing.end_float") return 0.05e-3;
-    if (!spec.limit.empty()) return 0.01e-3;
-    return instrumentFor(spec) == m_situation.rule ? 0.155 : 0.35e-3;
   }
 
   /// Read to the nearest mark, written in the instrument's unit.

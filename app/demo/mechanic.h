@@ -29,6 +29,7 @@ struct Situation {
   std::string micrometer = "Micrometer 0-25";
   std::string dial = "Dial indicator";
   std::string rule = "Steel rule";
+  std::string tape = "Tape measure";  ///< for what is longer than the rule
   std::string feeler = "Feeler set";
   std::string gauge = "Tyre gauge";
   std::string smallWrench = "Wrench small";

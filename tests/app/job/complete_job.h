@@ -2,6 +2,7 @@
 #pragma once
 
 #include "demo/mechanic.h"
+#include "finished_job.h"
 #include "shop_fixture.h"
 #include "workshop/rules.h"
 
@@ -14,6 +15,7 @@ inline app::demo::Situation situation() {
   situation.micrometer = "micrometer";
   situation.dial = "dial";
   situation.rule = "rule";
+  situation.tape = "rule";
   situation.feeler = "feeler";
   situation.gauge = "gauge";
   situation.smallWrench = "small";
@@ -31,14 +33,6 @@ inline void workWholePlan(Shop& shop, app::demo::Mechanic& mechanic,
   const auto worked = mechanic.work({shop.job}, what);
   ASSERT_TRUE(worked) << worked.error().key << " " << worked.error().field << " "
                       << worked.error().detail("refusal") << worked.error().detail("text");
-}
-
-inline std::string listed(const std::vector<workshop::Refusal>& refusals) {
-  std::string text;
-  for (const auto& refusal : refusals) {
-    text += refusal.key + "|" + refusal.step + "|" + refusal.what + "\n";
-  }
-  return text;
 }
 
 }  // namespace sw::test

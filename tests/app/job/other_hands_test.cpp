@@ -2,10 +2,10 @@
 // The same job by other hands: other units, a decimal comma, sides swapped, a restart after every
 // entry. The facts in SI and the verdicts must be the same.
 #include <cmath>
-#include <fstream>
 #include <functional>
 #include <nlohmann/json.hpp>
 
+#include "job_scripts.h"
 #include "model/entry_json.h"
 #include "shop_fixture.h"
 #include "units/format.h"
@@ -60,16 +60,6 @@ Json factsOf(const workshop::JobState& state, bool mirrored) {
   return facts;
 }
 
-std::vector<std::string> linesOf(const std::string& file) {
-  std::ifstream in(file);
-  EXPECT_TRUE(in) << file;
-  std::vector<std::string> lines;
-  for (std::string line; std::getline(in, line);) {
-    if (!line.empty()) lines.push_back(line);
-  }
-  return lines;
-}
-
 using Change = std::function<void(Json&)>;
 
 struct Hands {
@@ -80,10 +70,8 @@ struct Hands {
 
 /// Feeds set-up and job to a fresh book.
 void play(Shop& shop, const Hands& hands) {
-  const std::string data = std::string(SW_SOURCE_DIR);
   shop.clock.set(*parseTimestamp("2031-03-03T08:00+01:00"));
-  for (const std::string& file :
-       {data + "/resources/demo/shop.jsonl", data + "/tests/data/jobs/complete.jsonl"}) {
+  for (const char* file : {"resources/demo/shop.jsonl", "tests/data/jobs/complete.jsonl"}) {
     for (const auto& line : linesOf(file)) {
       auto json = model::parseJson(line);
       ASSERT_TRUE(json) << line;

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A developer's tool: writes the commands of a simulated job as a script, one JSON object a line.
-//   record_job SETUP.jsonl REGISTRATION START OUT.jsonl
-// SETUP is fed first and not written; START is the time the job begins (ISO 8601).
+//   record_job SETUP.jsonl REGISTRATION START OUT.jsonl [PLAN]
+// SETUP is fed first and not written; START is the time the job begins (ISO 8601); PLAN is
+// swivel-preload where it is not named.
 #include <QCoreApplication>
 #include <QTemporaryDir>
 #include <fstream>
 #include <iostream>
+#include <nlohmann/json.hpp>
 
 #include "demo/mechanic.h"
 #include "workshop/command_json.h"
@@ -38,7 +40,8 @@ class Recorder {
 
 int main(int count, char** values) {
   using namespace sw;
-  if (count != 5) return 2;
+  if (count != 5 && count != 6) return 2;
+  const std::string plan = count == 6 ? values[5] : "swivel-preload";
   const QCoreApplication application(count, values);
   const auto start = parseTimestamp(values[3]);
   if (!start) return complain(start.error());
@@ -60,11 +63,14 @@ int main(int count, char** values) {
   app::demo::Mechanic mechanic(shop, clock, "MT", 20261123);
   mechanic.setListener(Recorder(clock, out));
   workshop::Command open;
-  open.action = workshop::OpenJob{values[2], std::nullopt, "Shakes at the wheel near 70"};
+  const auto* known = library.plan(plan);
+  const bool preload = plan == "swivel-preload";
+  open.action =
+      workshop::OpenJob{values[2], std::nullopt,
+                        preload || known == nullptr ? "Shakes at the wheel near 70" : known->title};
   const auto opened = mechanic.send(open);
   if (!opened) return complain(opened.error());
-  const auto started =
-      mechanic.send(*opened->job, workshop::StartPlan{"swivel-preload", std::nullopt});
+  const auto started = mechanic.send(*opened->job, workshop::StartPlan{plan, std::nullopt});
   if (!started) return complain(started.error());
   app::demo::Situation situation;
   situation.left.interferenceMillimetres = 0.375;
