@@ -152,17 +152,37 @@ TEST(Ledger, IsWalkedForEveryPairOfWords) {
   EXPECT_EQ(pairs.size(), expected);
 }
 
-TEST(Ledger, ClosesOverTheWholeJob) {
-  expectClosed(runsOfPlan("swivel-preload"));
+class EveryPlan : public testing::TestWithParam<std::string> {};
+
+TEST_P(EveryPlan, ClosesOnEveryAxle) {
+  expectClosed(runsOfPlan(GetParam()));
 }
 
-TEST(Ledger, ClosesOverThePullOnly) {
-  expectClosed(runsOfPlan("swivel-pull-only"));
+TEST_P(EveryPlan, ClosesWhenNothingIsKnownOfTheAxle) {
+  Ledger ledger;
+  const auto steps = walk(runsOfPlan(GetParam()), {}, {Side::Left, Side::Right});
+  for (const WalkedStep& walked : steps) ledger.follow(walked);
+  EXPECT_THAT(ledger.open(), testing::IsEmpty());
+  // A swivel comes apart from the end that has no shims: not known, both ways are shown.
+  if (GetParam() == "swivel-overhaul") return;
+  EXPECT_THAT(ledger.impossible(), testing::IsEmpty());
 }
 
-TEST(Ledger, ClosesOverTheWheelSwap) {
-  expectClosed(runsOfPlan("wheel-swap-check"));
+/// All but the next round, which begins on what the round before it left (below).
+std::vector<std::string> plansFromTheStart() {
+  std::vector<std::string> ids;
+  for (const auto& plan : shippedLibrary().plans()) {
+    if (plan.id != "swivel-next-round") ids.push_back(plan.id);
+  }
+  return ids;
 }
+
+INSTANTIATE_TEST_SUITE_P(Ledger, EveryPlan, testing::ValuesIn(plansFromTheStart()),
+                         [](const testing::TestParamInfo<std::string>& row) {
+                           std::string name = row.param;
+                           std::erase(name, '-');
+                           return name;
+                         });
 
 TEST(Ledger, ClosesWithFurtherPacksWhileApart) {
   expectClosed(insertedAfter(runsOfPlan("swivel-preload"), "fit-shims-and-pull",
@@ -182,13 +202,6 @@ TEST(Ledger, ClosesWhenWearIsFoundWhileFitting) {
 
 TEST(Ledger, ClosesOverARoundAfterTheRoadTest) {
   expectClosed(joined(runsOfPlan("swivel-preload"), runsOfPlan("swivel-next-round", "later")));
-}
-
-TEST(Ledger, ClosesWhenNothingIsKnownOfTheAxle) {
-  Ledger ledger;
-  const auto steps = walk(runsOfPlan("swivel-preload"), {}, {Side::Left, Side::Right});
-  for (const WalkedStep& walked : steps) ledger.follow(walked);
-  EXPECT_THAT(ledger.open(), testing::IsEmpty());
 }
 
 TEST(Ledger, WorksOnlyUnderConditionsKnownBeforehand) {

@@ -66,7 +66,7 @@ std::vector<WalkedStep> walk(const std::vector<PlannedRun>& runs, const FactWord
 
 std::vector<FactWords> manyFactWords() {
   // A stride without a common factor with any number of words meets every pair of words.
-  constexpr std::size_t kStride = 23;
+  constexpr std::size_t kStride = 61;
   std::vector<std::pair<std::string, std::vector<std::string_view>>> facts;
   std::size_t count = 1;
   for (const auto& [fact, unused] : factsAskedForByWork()) {

@@ -26,11 +26,11 @@ TEST(ShippedFiles, AreReadWithoutAProblem) {
 
 TEST(ShippedFiles, HoldTheProceduresOfTheJob) {
   const std::vector<std::string> wanted{
-      "free-checks",      "road-test-before",      "make-safe-and-lift",  "rock-tests",
-      "wheels-off",       "caliper-off",           "prepare-to-measure",  "as-found-pull",
-      "cap-off-and-pack", "fit-shims-and-pull",    "seal-the-cap",        "refit-swivel",
-      "caliper-refit",    "dressed-pull",          "wheels-on-and-down",  "road-test-after",
-      "follow-up",        "renew-swivel-bearings", "what-else-to-suspect"};
+      "free-checks",      "road-test-before",      "make-safe-and-lift",   "rock-tests",
+      "wheels-off",       "caliper-off",           "prepare-to-measure",   "as-found-pull",
+      "cap-off-and-pack", "fit-shims-and-pull",    "seal-the-cap",         "refit-swivel",
+      "caliper-refit",    "dressed-pull",          "wheels-on-and-down",   "road-test-after",
+      "follow-up",        "renew-swivel-bearings", "what-else-to-suspect", "before-it-moves"};
   for (const std::string& id : wanted) {
     EXPECT_NE(shippedLibrary().procedure(id), nullptr) << id;
   }
