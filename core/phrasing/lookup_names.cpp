@@ -22,6 +22,8 @@ constexpr std::array kSpecKeys = {
         QT_TRANSLATE_NOOP3("phrasing", "wheel bearing preload pull", "line of a spec sheet")},
     Row{"tyre.front_pressure",
         QT_TRANSLATE_NOOP3("phrasing", "front tyre pressure", "line of a spec sheet")},
+    Row{"disc.runout",
+        QT_TRANSLATE_NOOP3("phrasing", "brake disc run-out", "line of a spec sheet")},
     Row{"shims.sizes", QT_TRANSLATE_NOOP3("phrasing", "swivel shim sizes", "line of a spec sheet")},
     Row{"shims.max_pack",
         QT_TRANSLATE_NOOP3("phrasing", "thickest shim pack allowed", "line of a spec sheet")},
@@ -45,6 +47,8 @@ constexpr std::array kSpecKeys = {
     Row{"hub_nut", QT_TRANSLATE_NOOP3("phrasing", "hub nut or lock nut", "line of a spec sheet")},
     Row{"drive_flange_bolts",
         QT_TRANSLATE_NOOP3("phrasing", "drive flange bolts", "line of a spec sheet")},
+    Row{"hub_unit_bolts",
+        QT_TRANSLATE_NOOP3("phrasing", "bolts of the bearing unit", "line of a spec sheet")},
     Row{"wheel_nuts", QT_TRANSLATE_NOOP3("phrasing", "wheel nuts", "line of a spec sheet")},
 };
 

@@ -91,7 +91,14 @@ INSTANTIATE_TEST_SUITE_P(
         CautionRow{"road-test-after",
                    "drive",
                    {"never accelerate through a shake", "hunt a bump", "never handles a device"}},
-        CautionRow{"wheels-on-and-down", "pedal", {"before the vehicle moves"}}),
+        CautionRow{"wheels-on-and-down", "pedal", {"before the vehicle moves"}},
+        CautionRow{"hub-open", "nut_lock", {"eye protection", "never hammer on hammer"}},
+        CautionRow{
+            "wheel-bearing-set", "lock_closed", {"eye protection", "never hammer on hammer"}},
+        CautionRow{"hub-off", "shaft_nut_off", {"no weight"}},
+        CautionRow{"hub-repack", "wash", {"good air", "no flame", "never spin"}},
+        CautionRow{"hub-repack", "pack", {"disc or pad never burns off"}},
+        CautionRow{"hub-repack", "races", {"eye protection", "hardened"}}),
     [](const testing::TestParamInfo<CautionRow>& row) {
       std::string name = std::string(row.param.procedure) + row.param.step;
       std::erase_if(name, [](char c) { return c == '-' || c == '_'; });
