@@ -38,22 +38,6 @@ const Neighbour kNeighbours[] = {
     // pin;
     // once the drag-link pin. The float and the pull a side.
     {"swivel-overhaul", "swivel-overhaul", "zero-pack/gaps", 17, 4},
-    // A side: seal and wiper, plug washers.
-    {"swivel-seals", "swivel-seals", "renew-swivel-seal/new_in", 4, 0},
-    // Four joints with their pins.
-    {"rod-ends-and-toe", "rod-ends-and-toe", "set-toe/toe_left", 8, 0},
-    {"brake-disc-check", "brake-disc-check", "disc-check/thickness", 0, 2},
-    // Two discs, one set of pads.
-    {"brake-disc-renewal", "brake-disc-renewal", "disc-renew/pads", 3, 2},
-    // And hub seal and hub lock a side; the bearing is proved as well.
-    {"brake-disc-renewal-behind-hub", "brake-disc-renewal-behind-hub", "disc-renew/bolt_torque", 7,
-     4},
-    // A side: bushes, nuts at the axle, nut at the chassis.
-    {"arm-bush-renewal", "arm-bush-renewal", "arm-bolts-at-ride-height/pivot_torque", 6, 0},
-    {"panhard-bush-renewal", "panhard-bush-renewal", "panhard-bolts-at-ride-height/bolts_torque", 2,
-     0},
-    // The damper and its nuts.
-    {"steering-damper-test", "steering-damper-test", "steering-damper/stroke", 2, 0},
 };
 
 class NeighbourJob : public testing::TestWithParam<Neighbour> {
@@ -124,89 +108,6 @@ INSTANTIATE_TEST_SUITE_P(Jobs, NeighbourJob, testing::ValuesIn(kNeighbours),
                            std::erase(name, '-');
                            return name;
                          });
-
-// Rubber clamped with the axle hanging stands twisted at ride height (common practice, no source):
-// the vehicle cannot be moved before those bolts have their torque on the ground.
-TEST(NeighbourOrder, BoltsInRubberHoldTheVehicleUntilTheyAreTight) {
-  struct Row {
-    const char* script;
-    const char* bolts;
-    const char* name;
-  };
-  for (const Row& row :
-       {Row{"arm-bush-renewal", "arm-bolts-at-ride-height/", "arm bolts at the axle"},
-        Row{"panhard-bush-renewal", "panhard-bolts-at-ride-height/", "panhard rod bolts"}}) {
-    Shop shop;
-    for (const std::string& line : linesOf("resources/demo/shop.jsonl")) shop.ok(line);
-    for (const std::string& line :
-         linesOf("tests/data/jobs/" + std::string(row.script) + ".jsonl")) {
-      if (line.find(row.bolts) != std::string::npos) continue;
-      if (line.find("before-it-moves/brakes_and_steering") == std::string::npos) {
-        shop.ok(line);
-        continue;
-      }
-      EXPECT_EQ(shop.say(line).error().key, "workshop.not_yet");
-      // Even where the order is overridden, the list of what came off stands against it.
-      shop.ok(R"({"do":"override","by":"MT","rule":"order",)"
-              R"("step":"before-it-moves/brakes_and_steering",)"
-              R"("why":"looking whether it can be passed"})");
-      const auto refused = shop.say(line);
-      ASSERT_FALSE(refused);
-      EXPECT_EQ(refused.error().key, "workshop.ledger_not_clear");
-      EXPECT_NE(refused.error().detail("refusal").find(row.name), std::string::npos)
-          << refused.error().detail("refusal");
-      break;
-    }
-  }
-}
-
-/// The line as a step that does not apply, with a reason.
-std::string leftOut(const std::string& line, const std::string& reason) {
-  const auto command = model::parseJson(line);
-  EXPECT_TRUE(command) << line;
-  model::Json step;
-  for (const char* key : {"by", "done_at", "step", "side", "round"}) {
-    if (command->contains(key)) step[key] = (*command)[key];
-  }
-  step["do"] = "do_step";
-  step["action"] = "not_applicable";
-  step["text"] = reason;
-  return step.dump();
-}
-
-TEST(NeighbourOrder, AToeThatIsRightIsLeftAlone) {
-  Shop shop;
-  for (const std::string& line : linesOf("resources/demo/shop.jsonl")) shop.ok(line);
-  std::size_t left = 0;
-  for (const std::string& line : linesOf("tests/data/jobs/rod-ends-and-toe.jsonl")) {
-    const bool adjusts = line.find("set-toe/clamps") != std::string::npos ||
-                         line.find("set-toe/turn_rod") != std::string::npos;
-    shop.ok(adjusts ? leftOut(line, "toe and its way as the sheet asks") : line);
-    left += adjusts ? 1U : 0U;
-  }
-  EXPECT_EQ(left, 4U);
-  const auto state = shop.state();
-  ASSERT_TRUE(state.closed);
-  EXPECT_EQ(state.closed->outcome, model::JobOutcome::SignedOff);
-}
-
-TEST(NeighbourOrder, AThinDiscIsNotSignedOff) {
-  Shop shop;
-  for (const std::string& line : linesOf("resources/demo/shop.jsonl")) shop.ok(line);
-  for (const std::string& line : linesOf("tests/data/jobs/brake-disc-check.jsonl")) {
-    auto command = model::parseJson(line);
-    ASSERT_TRUE(command);
-    const bool thin =
-        command->value("step", "") == "disc-proof/thinnest" && command->value("side", "") == "left";
-    if (thin) (*command)["readings"] = "10.61 10.61 10.62";  // the sheet of the vehicle: 10.8 mm
-    if (command->value("do", "") != "sign_off") {
-      shop.ok(command->dump());
-      continue;
-    }
-    const auto error = shop.refused(command->dump(), "workshop.sign_off_refused");
-    EXPECT_EQ(error.detail("refusal"), "not_proved|disc-proof/thinnest (left)|outside");
-  }
-}
 
 TEST(NeighbourPlans, EveryPlanIsWorkedByATest) {
   const std::set<std::string> elsewhere{"swivel-preload", "swivel-pull-only", "swivel-next-round",

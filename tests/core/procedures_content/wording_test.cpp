@@ -98,7 +98,8 @@ INSTANTIATE_TEST_SUITE_P(
         CautionRow{"hub-off", "shaft_nut_off", {"no weight"}},
         CautionRow{"hub-repack", "wash", {"good air", "no flame", "never spin"}},
         CautionRow{"hub-repack", "pack", {"disc or pad never burns off"}},
-        CautionRow{"hub-repack", "races", {"eye protection", "hardened"}}),
+        CautionRow{"hub-repack", "races", {"eye protection", "hardened"}},
+        CautionRow{"renew-swivel-bearings", "hub_on", {"disc or pad never burns off"}}),
     [](const testing::TestParamInfo<CautionRow>& row) {
       std::string name = std::string(row.param.procedure) + row.param.step;
       std::erase_if(name, [](char c) { return c == '-' || c == '_'; });
