@@ -38,6 +38,8 @@ const Neighbour kNeighbours[] = {
     // pin;
     // once the drag-link pin. The float and the pull a side.
     {"swivel-overhaul", "swivel-overhaul", "zero-pack/gaps", 17, 4},
+    // A side: seal and wiper, plug washers.
+    {"swivel-seals", "swivel-seals", "renew-swivel-seal/new_in", 4, 0},
 };
 
 class NeighbourJob : public testing::TestWithParam<Neighbour> {

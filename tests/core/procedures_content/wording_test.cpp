@@ -99,7 +99,8 @@ INSTANTIATE_TEST_SUITE_P(
         CautionRow{"hub-repack", "wash", {"good air", "no flame", "never spin"}},
         CautionRow{"hub-repack", "pack", {"disc or pad never burns off"}},
         CautionRow{"hub-repack", "races", {"eye protection", "hardened"}},
-        CautionRow{"renew-swivel-bearings", "hub_on", {"disc or pad never burns off"}}),
+        CautionRow{"renew-swivel-bearings", "hub_on", {"disc or pad never burns off"}},
+        CautionRow{"renew-swivel-seal", "old_out", {"away from the ball"}}),
     [](const testing::TestParamInfo<CautionRow>& row) {
       std::string name = std::string(row.param.procedure) + row.param.step;
       std::erase_if(name, [](char c) { return c == '-' || c == '_'; });
