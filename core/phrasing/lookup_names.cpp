@@ -24,6 +24,8 @@ constexpr std::array kSpecKeys = {
         QT_TRANSLATE_NOOP3("phrasing", "front tyre pressure", "line of a spec sheet")},
     Row{"disc.runout",
         QT_TRANSLATE_NOOP3("phrasing", "brake disc run-out", "line of a spec sheet")},
+    Row{"toe.total", QT_TRANSLATE_NOOP3("phrasing", "toe of the axle, without its sign",
+                                        "line of a spec sheet")},
     Row{"shims.sizes", QT_TRANSLATE_NOOP3("phrasing", "swivel shim sizes", "line of a spec sheet")},
     Row{"shims.max_pack",
         QT_TRANSLATE_NOOP3("phrasing", "thickest shim pack allowed", "line of a spec sheet")},
@@ -49,6 +51,8 @@ constexpr std::array kSpecKeys = {
         QT_TRANSLATE_NOOP3("phrasing", "drive flange bolts", "line of a spec sheet")},
     Row{"hub_unit_bolts",
         QT_TRANSLATE_NOOP3("phrasing", "bolts of the bearing unit", "line of a spec sheet")},
+    Row{"adjuster_clamp_bolts",
+        QT_TRANSLATE_NOOP3("phrasing", "adjuster clamps of the rods", "line of a spec sheet")},
     Row{"wheel_nuts", QT_TRANSLATE_NOOP3("phrasing", "wheel nuts", "line of a spec sheet")},
 };
 

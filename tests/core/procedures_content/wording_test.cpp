@@ -100,7 +100,13 @@ INSTANTIATE_TEST_SUITE_P(
         CautionRow{"hub-repack", "pack", {"disc or pad never burns off"}},
         CautionRow{"hub-repack", "races", {"eye protection", "hardened"}},
         CautionRow{"renew-swivel-bearings", "hub_on", {"disc or pad never burns off"}},
-        CautionRow{"renew-swivel-seal", "old_out", {"away from the ball"}}),
+        CautionRow{"renew-swivel-seal", "old_out", {"away from the ball"}},
+        CautionRow{"rod-ends",
+                   "track_rod_off",
+                   {"eye protection", "separator first", "drift", "never hammer on hammer"}},
+        CautionRow{"rod-ends",
+                   "drop_arm_off",
+                   {"eye protection", "separator first", "never hammer on hammer"}}),
     [](const testing::TestParamInfo<CautionRow>& row) {
       std::string name = std::string(row.param.procedure) + row.param.step;
       std::erase_if(name, [](char c) { return c == '-' || c == '_'; });
