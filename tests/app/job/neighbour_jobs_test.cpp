@@ -42,6 +42,12 @@ const Neighbour kNeighbours[] = {
     {"swivel-seals", "swivel-seals", "renew-swivel-seal/new_in", 4, 0},
     // Four joints with their pins.
     {"rod-ends-and-toe", "rod-ends-and-toe", "set-toe/toe_left", 8, 0},
+    {"brake-disc-check", "brake-disc-check", "disc-check/thickness", 0, 2},
+    // Two discs, one set of pads.
+    {"brake-disc-renewal", "brake-disc-renewal", "disc-renew/pads", 3, 2},
+    // And hub seal and hub lock a side; the bearing is proved as well.
+    {"brake-disc-renewal-behind-hub", "brake-disc-renewal-behind-hub", "disc-renew/bolt_torque", 7,
+     4},
 };
 
 class NeighbourJob : public testing::TestWithParam<Neighbour> {
@@ -141,6 +147,24 @@ TEST(NeighbourOrder, AToeThatIsRightIsLeftAlone) {
   const auto state = shop.state();
   ASSERT_TRUE(state.closed);
   EXPECT_EQ(state.closed->outcome, model::JobOutcome::SignedOff);
+}
+
+TEST(NeighbourOrder, AThinDiscIsNotSignedOff) {
+  Shop shop;
+  for (const std::string& line : linesOf("resources/demo/shop.jsonl")) shop.ok(line);
+  for (const std::string& line : linesOf("tests/data/jobs/brake-disc-check.jsonl")) {
+    auto command = model::parseJson(line);
+    ASSERT_TRUE(command);
+    const bool thin =
+        command->value("step", "") == "disc-proof/thinnest" && command->value("side", "") == "left";
+    if (thin) (*command)["readings"] = "10.61 10.61 10.62";  // the sheet of the vehicle: 10.8 mm
+    if (command->value("do", "") != "sign_off") {
+      shop.ok(command->dump());
+      continue;
+    }
+    const auto error = shop.refused(command->dump(), "workshop.sign_off_refused");
+    EXPECT_EQ(error.detail("refusal"), "not_proved|disc-proof/thinnest (left)|outside");
+  }
 }
 
 TEST(NeighbourPlans, EveryPlanIsWorkedByATest) {

@@ -134,7 +134,9 @@ TEST(Steps, SpecSheetLinesAreTheKnownOnes) {
                                     "hub_nut",
                                     "drive_flange_bolts",
                                     "hub_unit_bolts",
+                                    "disc.min_thickness",
                                     "disc.runout",
+                                    "disc_bolts",
                                     "toe.total",
                                     "adjuster_clamp_bolts"};
   std::set<std::string> used;

@@ -100,6 +100,10 @@ INSTANTIATE_TEST_SUITE_P(
         CautionRow{"hub-repack", "pack", {"disc or pad never burns off"}},
         CautionRow{"hub-repack", "races", {"eye protection", "hardened"}},
         CautionRow{"renew-swivel-bearings", "hub_on", {"disc or pad never burns off"}},
+        CautionRow{"disc-check", "wipe", {"wet", "never blow"}},
+        CautionRow{"disc-renew", "pads", {"wet", "never blow"}},
+        CautionRow{"pads-before-road", "pedal_again", {"no road until the pedal is hard"}},
+        CautionRow{"pads-bedded-in", "bedding", {"hot"}},
         CautionRow{"renew-swivel-seal", "old_out", {"away from the ball"}},
         CautionRow{"rod-ends",
                    "track_rod_off",
@@ -185,6 +189,14 @@ TEST(Wording, SentencesAreShort) {
   eachStep([](const Procedure& procedure, const Step& step) {
     EXPECT_LE(longestSentence(step.text), 32U) << placeOf(procedure, step) << ": " << step.text;
   });
+}
+
+// Military manuals name four points at least; four are blind to an error twice a turn, since
+// cos(2 (t + 90 k)) only changes its sign: readings of opposite sign, or all of them zero.
+TEST(Wording, TheDiscSaysWhyFourPointsAreTooFew) {
+  const auto* mark = findStep("disc-check", "mark");
+  ASSERT_NE(mark, nullptr);
+  EXPECT_TRUE(says(mark->text, "four points are not enough"));
 }
 
 TEST(Wording, EachSideOfTheShimLayoutSaysItsOwnDirection) {
