@@ -57,6 +57,10 @@ constexpr std::array kSpecKeys = {
         QT_TRANSLATE_NOOP3("phrasing", "bolts of disc and hub", "line of a spec sheet")},
     Row{"adjuster_clamp_bolts",
         QT_TRANSLATE_NOOP3("phrasing", "adjuster clamps of the rods", "line of a spec sheet")},
+    Row{"arm_axle_bolts",
+        QT_TRANSLATE_NOOP3("phrasing", "arm bolts at the axle", "line of a spec sheet")},
+    Row{"arm_pivot_nuts",
+        QT_TRANSLATE_NOOP3("phrasing", "arm nuts at the chassis", "line of a spec sheet")},
     Row{"wheel_nuts", QT_TRANSLATE_NOOP3("phrasing", "wheel nuts", "line of a spec sheet")},
 };
 

@@ -48,6 +48,8 @@ const Neighbour kNeighbours[] = {
     // And hub seal and hub lock a side; the bearing is proved as well.
     {"brake-disc-renewal-behind-hub", "brake-disc-renewal-behind-hub", "disc-renew/bolt_torque", 7,
      4},
+    // A side: bushes, nuts at the axle, nut at the chassis.
+    {"arm-bush-renewal", "arm-bush-renewal", "arm-bolts-at-ride-height/pivot_torque", 6, 0},
 };
 
 class NeighbourJob : public testing::TestWithParam<Neighbour> {

@@ -110,7 +110,14 @@ INSTANTIATE_TEST_SUITE_P(
                    {"eye protection", "separator first", "drift", "never hammer on hammer"}},
         CautionRow{"rod-ends",
                    "drop_arm_off",
-                   {"eye protection", "separator first", "never hammer on hammer"}}),
+                   {"eye protection", "separator first", "never hammer on hammer"}},
+        CautionRow{"arm-bushes", "press_out", {"eye protection", "no flame"}},
+        CautionRow{"arm-bushes", "hold_axle", {"no hand between"}},
+        CautionRow{"arm-bolts-at-ride-height",
+                   "axle_bolts_torque",
+                   {"only with the weight on the wheels"}},
+        CautionRow{
+            "arm-bolts-at-ride-height", "pivot_torque", {"only with the weight on the wheels"}}),
     [](const testing::TestParamInfo<CautionRow>& row) {
       std::string name = std::string(row.param.procedure) + row.param.step;
       std::erase_if(name, [](char c) { return c == '-' || c == '_'; });
