@@ -61,6 +61,8 @@ constexpr std::array kSpecKeys = {
         QT_TRANSLATE_NOOP3("phrasing", "arm bolts at the axle", "line of a spec sheet")},
     Row{"arm_pivot_nuts",
         QT_TRANSLATE_NOOP3("phrasing", "arm nuts at the chassis", "line of a spec sheet")},
+    Row{"panhard_bolts",
+        QT_TRANSLATE_NOOP3("phrasing", "panhard rod bolts", "line of a spec sheet")},
     Row{"wheel_nuts", QT_TRANSLATE_NOOP3("phrasing", "wheel nuts", "line of a spec sheet")},
 };
 

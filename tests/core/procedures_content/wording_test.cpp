@@ -117,7 +117,10 @@ INSTANTIATE_TEST_SUITE_P(
                    "axle_bolts_torque",
                    {"only with the weight on the wheels"}},
         CautionRow{
-            "arm-bolts-at-ride-height", "pivot_torque", {"only with the weight on the wheels"}}),
+            "arm-bolts-at-ride-height", "pivot_torque", {"only with the weight on the wheels"}},
+        CautionRow{
+            "panhard-bolts-at-ride-height", "bolts_torque", {"only with the weight on the wheels"}},
+        CautionRow{"panhard-bushes", "hold_axle", {"no finger in a bolt hole"}}),
     [](const testing::TestParamInfo<CautionRow>& row) {
       std::string name = std::string(row.param.procedure) + row.param.step;
       std::erase_if(name, [](char c) { return c == '-' || c == '_'; });
@@ -196,6 +199,14 @@ TEST(Wording, SentencesAreShort) {
   eachStep([](const Procedure& procedure, const Step& step) {
     EXPECT_LE(longestSentence(step.text), 32U) << placeOf(procedure, step) << ": " << step.text;
   });
+}
+
+TEST(Wording, RubberIsNeverClampedWithTheAxleHanging) {
+  for (const char* procedure : {"arm-bolts-at-ride-height", "panhard-bolts-at-ride-height"}) {
+    const auto* settle = findStep(procedure, "settle");
+    ASSERT_NE(settle, nullptr);
+    EXPECT_TRUE(says(settle->text, "never with the axle hanging on a two-post lift")) << procedure;
+  }
 }
 
 // Military manuals name four points at least; four are blind to an error twice a turn, since
