@@ -52,6 +52,8 @@ const Neighbour kNeighbours[] = {
     {"arm-bush-renewal", "arm-bush-renewal", "arm-bolts-at-ride-height/pivot_torque", 6, 0},
     {"panhard-bush-renewal", "panhard-bush-renewal", "panhard-bolts-at-ride-height/bolts_torque", 2,
      0},
+    // The damper and its nuts.
+    {"steering-damper-test", "steering-damper-test", "steering-damper/stroke", 2, 0},
 };
 
 class NeighbourJob : public testing::TestWithParam<Neighbour> {

@@ -120,7 +120,8 @@ INSTANTIATE_TEST_SUITE_P(
             "arm-bolts-at-ride-height", "pivot_torque", {"only with the weight on the wheels"}},
         CautionRow{
             "panhard-bolts-at-ride-height", "bolts_torque", {"only with the weight on the wheels"}},
-        CautionRow{"panhard-bushes", "hold_axle", {"no finger in a bolt hole"}}),
+        CautionRow{"panhard-bushes", "hold_axle", {"no finger in a bolt hole"}},
+        CautionRow{"steering-damper", "damper_off", {"separator first"}}),
     [](const testing::TestParamInfo<CautionRow>& row) {
       std::string name = std::string(row.param.procedure) + row.param.step;
       std::erase_if(name, [](char c) { return c == '-' || c == '_'; });
@@ -199,6 +200,14 @@ TEST(Wording, SentencesAreShort) {
   eachStep([](const Procedure& procedure, const Step& step) {
     EXPECT_LE(longestSentence(step.text), 32U) << placeOf(procedure, step) << ": " << step.text;
   });
+}
+
+TEST(Wording, ADamperIsNeverTheFirstThingToChange) {
+  const auto* note = findStep("steering-damper", "never_first");
+  ASSERT_NE(note, nullptr);
+  EXPECT_TRUE(says(note->title, "never the first thing"));
+  EXPECT_TRUE(says(note->text, "mask a fault"));
+  EXPECT_TRUE(note->needs.empty());
 }
 
 TEST(Wording, RubberIsNeverClampedWithTheAxleHanging) {
