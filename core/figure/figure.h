@@ -86,7 +86,9 @@ struct Figure {
   std::string description;  ///< what it shows, in a sentence
   std::vector<Item> items;
 
-  void add(Item item) { items.push_back(std::move(item)); }
+  void add(Path path);
+  void add(const Mark& mark);
+  void add(Text text);
 };
 
 /// Points of a circle arc, degrees clockwise from the top.
