@@ -92,12 +92,6 @@ Verdict verdictOn(const Shop& shop, const mechanics::PackPulls& pulls) {
   return evaluateSeries(series).value().verdict;
 }
 
-double meanOf(const mechanics::PackPulls& pulls) {
-  double sum = 0;
-  for (const Force pull : pulls.pulls) sum += pull.si();
-  return sum / static_cast<double>(pulls.pulls.size());
-}
-
 struct End {
   int stripDowns = 0;
   bool proved = false;
@@ -109,7 +103,7 @@ struct End {
 std::optional<double> usualNext(const Shop& shop, double pack, const mechanics::PackPulls& pulls,
                                 bool& last) {
   const double up = shop.effect == mechanics::ShimEffect::ThinnerRaises ? -shop.step : shop.step;
-  if (meanOf(pulls) > shop.limitHigh) {
+  if (mechanics::meanPull(pulls).si() > shop.limitHigh) {
     last = true;
     return pack - up;
   }

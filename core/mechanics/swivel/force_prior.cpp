@@ -117,28 +117,13 @@ double slopeQuantile(const std::vector<double>& weights, double probability) {
   return 0.5 * (low + high);
 }
 
-Force lowestPullOf(std::span<const PackPulls> packs) {
-  double lowest = 1e300;
-  for (const PackPulls& pack : packs) {
-    double mean = 0;
-    for (const Force pull : pack.pulls) mean += pull.si();
-    lowest = std::min(lowest, mean / static_cast<double>(pack.pulls.size()));
-  }
-  return Force::fromSi(lowest);
-}
-
 PriorKnowledge knowledgeOf(const HistoricSide& side, ShimEffect effect,
                            const ScatterWords& scatter) {
   PriorKnowledge knowledge;
-  const auto [thin, thick] =
-      std::minmax_element(side.packs.begin(), side.packs.end(),
-                          [](const auto& a, const auto& b) { return a.pack < b.pack; });
-  knowledge.thinnest = thin->pack;
-  knowledge.thickest = thick->pack;
+  knowledge.thinnest = knowledge.thickest = side.packs.front().pack;
   knowledge.effect = effect;
   knowledge.scatter = scatter;
-  knowledge.lowestPull = lowestPullOf(side.packs);
-  for (const PackPulls& pulls : side.packs) knowledge.measured.push_back(pulls.pack);
+  takePulls(side.packs, knowledge);
   return knowledge;
 }
 
@@ -146,7 +131,6 @@ PriorKnowledge knowledgeOf(const HistoricSide& side, ShimEffect effect,
 class KneeStretches {
  public:
   explicit KneeStretches(ShimEffect effect) : m_thinner(effect == ShimEffect::ThinnerRaises) {}
-  [[nodiscard]] double raising(Length pack) const { return m_thinner ? -pack.si() : pack.si(); }
   void add(double from, double to, int cells) {
     const double width = (to - from) / cells;
     for (int i = 0; width > 0 && i < cells; ++i) {
@@ -165,12 +149,12 @@ class KneeStretches {
 /// loosest.
 std::vector<KneeCell> uniformKnees(const PriorKnowledge& knowledge) {
   KneeStretches stretches(knowledge.effect);
-  double loosest = stretches.raising(knowledge.thinnest);
-  double tightest = stretches.raising(knowledge.thickest);
+  double loosest = raising(knowledge.effect, knowledge.thinnest);
+  double tightest = raising(knowledge.effect, knowledge.thickest);
   if (loosest > tightest) std::swap(loosest, tightest);
   const double span = std::max(tightest - loosest, kLeastSpan);
   std::vector<double> bounds{loosest, loosest + span};
-  for (const Length pack : knowledge.measured) bounds.push_back(stretches.raising(pack));
+  for (const Length pack : knowledge.measured) bounds.push_back(raising(knowledge.effect, pack));
   std::sort(bounds.begin(), bounds.end());
   const bool any = !knowledge.measured.empty();
   for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
@@ -207,6 +191,17 @@ std::vector<KneeCell> kneesAround(Length pack, Length spread, double trust,
 }
 
 }  // namespace
+
+void takePulls(std::span<const PackPulls> packs, PriorKnowledge& knowledge) {
+  for (const PackPulls& pulls : packs) {
+    knowledge.thinnest = std::min(knowledge.thinnest, pulls.pack);
+    knowledge.thickest = std::max(knowledge.thickest, pulls.pack);
+    const Force mean = meanPull(pulls);
+    const bool first = knowledge.measured.empty();
+    knowledge.lowestPull = first ? mean : std::min(knowledge.lowestPull, mean);
+    knowledge.measured.push_back(pulls.pack);
+  }
+}
 
 KneePrior priorFrom(const PriorKnowledge& knowledge) {
   KneePrior prior;

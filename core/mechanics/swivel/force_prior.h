@@ -70,6 +70,8 @@ struct PriorKnowledge {
   std::optional<MeasuredKnee> knee;
   const ShopHistory* history = nullptr;
 };
+/// What packs that were pulled add to it: their range, their places and the lowest mean.
+void takePulls(std::span<const PackPulls> packs, PriorKnowledge& knowledge);
 [[nodiscard]] KneePrior priorFrom(const PriorKnowledge& knowledge);
 
 }  // namespace sw::mechanics

@@ -24,8 +24,7 @@ std::vector<LineGroup> groupsOf(ShimEffect effect, std::span<const PackPulls> me
   for (const PackPulls& pack : measured) {
     std::vector<double> pulls;
     for (const Force pull : pack.pulls) pulls.push_back(pull.si());
-    const double z = effect == ShimEffect::ThinnerRaises ? -pack.pack.si() : pack.pack.si();
-    groups.push_back(measure::groupOf(z, pulls));
+    groups.push_back(measure::groupOf(raising(effect, pack.pack), pulls));
   }
   return groups;
 }
@@ -69,6 +68,11 @@ KneeLine::Range rangeOf(std::vector<std::pair<double, double>> valuesAndWeights)
 
 }  // namespace
 
+Force meanPull(const PackPulls& pack) {
+  const Force sum = std::accumulate(pack.pulls.begin(), pack.pulls.end(), Force{});
+  return sum / static_cast<double>(pack.pulls.size());
+}
+
 Stiffness slopeOfCell(std::size_t cell) {
   return Stiffness::fromSi(kLeastSlope * std::pow(kSlopeRatio, static_cast<double>(cell)));
 }
@@ -85,7 +89,7 @@ KneeLine::KneeLine(const KneePrior& prior, ShimEffect effect, std::span<const Pa
   std::vector<LineGroup> past;
   double largest = -std::numeric_limits<double>::infinity();
   for (const KneeCell& knee : prior.knees) {
-    const double z0 = raising(knee.pack);
+    const double z0 = raising(effect, knee.pack);
     pastKnee(groups, z0, past);
     for (const LineBelief& belief : before) {
       const auto after = measure::updated(belief, past, m_setUpRatio);
@@ -126,13 +130,9 @@ void KneeLine::keepWeighty(std::vector<Part> parts) {
   for (Part& part : m_parts) part.weight /= kept;
 }
 
-double KneeLine::raising(Length pack) const {
-  return m_effect == ShimEffect::ThinnerRaises ? -pack.si() : pack.si();
-}
-
 StudentMixture KneeLine::mixture(Length pack, const PredictionTerms& terms, double share,
                                  double extraVariance) const {
-  const double z = raising(pack);
+  const double z = raising(m_effect, pack);
   const int nodes = terms.film ? kFilmNodes : 1;
   std::vector<measure::MixturePart> parts;
   parts.reserve(m_parts.size() * static_cast<std::size_t>(nodes));
@@ -162,7 +162,7 @@ StudentMixture KneeLine::shownForce(Length pack, const PredictionTerms& terms) c
 }
 
 double KneeLine::flatProbability(Length pack) const {
-  const double z = raising(pack);
+  const double z = raising(m_effect, pack);
   return std::accumulate(m_parts.begin(), m_parts.end(), 0.0, [z](double sum, const Part& part) {
     return part.knee >= z ? sum + part.weight : sum;
   });

@@ -40,6 +40,7 @@ struct PackPulls {
   Length pack;
   std::vector<Force> pulls;  ///< at least one
 };
+[[nodiscard]] Force meanPull(const PackPulls& pack);
 
 /// Cells of the slope, the same for every use; their weights say what is believed.
 inline constexpr std::size_t kSlopeCells = 22;
@@ -101,7 +102,6 @@ class KneeLine {
     double knee = 0;  ///< z0, m
     measure::LineBelief line;
   };
-  [[nodiscard]] double raising(Length pack) const;
   [[nodiscard]] measure::StudentMixture mixture(Length pack, const PredictionTerms& terms,
                                                 double share, double extraVariance) const;
   void keepWeighty(std::vector<Part> parts);

@@ -67,12 +67,6 @@ constexpr double kReachFactor = 2.0;
 constexpr double kFlatIfAbove = 0.7;
 constexpr double kScatterShare = 0.05;  // of the pull, where nothing else is known
 
-double meanOf(const PackPulls& pack) {
-  double sum = 0;
-  for (const Force pull : pack.pulls) sum += pull.si();
-  return sum / static_cast<double>(pack.pulls.size());
-}
-
 Result<void> checkQuestion(const PackQuestion& question) {
   if (!question.limit.any()) return fail(ErrorCode::Missing, "shims.no_limit", "limit");
   if (question.limit.min && question.limit.max && *question.limit.min > *question.limit.max) {
@@ -124,7 +118,7 @@ class Adviser {
 
  private:
   [[nodiscard]] double raising(Length pack) const {
-    return m_question.effect == ShimEffect::ThinnerRaises ? -pack.si() : pack.si();
+    return mechanics::raising(m_question.effect, pack);
   }
   [[nodiscard]] bool same(Length a, Length b) const {
     return std::abs((a - b).si()) <= kSamePack.si();
@@ -138,12 +132,16 @@ class Adviser {
   [[nodiscard]] double provedShare(const measure::StudentMixture& shown) const;
   void predict(PackRow& row, AdviceDetail detail);
   void findWanted();
+  [[nodiscard]] std::optional<std::size_t> nextRow(ForceDirection direction) const;
+  [[nodiscard]] PackReach reachOf(Length pack) const;
+  void openNextSteps();
   void recommend();
   void recommendByMeasuredKnee();
   [[nodiscard]] bool knownFloatLeft() const;
   void recommendOneStep();
   void recommendWhereNoneIsLikely();
   void recommendByProbability();
+  [[nodiscard]] std::size_t nearestRow(Length pack) const;
   [[nodiscard]] std::optional<std::size_t> rowOf(Length pack) const;
   [[nodiscard]] std::optional<std::size_t> likeliest() const;
   [[nodiscard]] bool better(const PackRow& a, const PackRow& b) const;
@@ -176,14 +174,8 @@ PredictionBasis Adviser::basis() const {
 
 std::optional<ForceDirection> Adviser::directionAsked() const {
   if (m_question.measured.empty()) return std::nullopt;
-  const double mean = meanOf(m_question.measured.back());
+  const double mean = meanPull(m_question.measured.back()).si();
   const LimitBand& limit = m_question.limit;
-  if (limit.min && limit.max) {
-    // Towards the middle, if it is not there.
-    if (mean < *limit.min) return ForceDirection::RaiseForce;
-    if (mean > *limit.max) return ForceDirection::LowerForce;
-    return std::nullopt;
-  }
   if (limit.min && mean < *limit.min) return ForceDirection::RaiseForce;
   if (limit.max && mean > *limit.max) return ForceDirection::LowerForce;
   return std::nullopt;
@@ -194,16 +186,9 @@ void Adviser::fitLine() {
   knowledge.effect = m_question.effect;
   knowledge.thinnest = m_packs.front().total;
   knowledge.thickest = m_packs.back().total;
-  double lowest = meanOf(m_question.measured.front());
-  for (const PackPulls& pulls : m_question.measured) {
-    knowledge.thinnest = std::min(knowledge.thinnest, pulls.pack);
-    knowledge.thickest = std::max(knowledge.thickest, pulls.pack);
-    knowledge.measured.push_back(pulls.pack);
-    lowest = std::min(lowest, meanOf(pulls));
-  }
-  knowledge.lowestPull = Force::fromSi(lowest);
+  takePulls(m_question.measured, knowledge);
   const double graduation = m_question.terms.graduationUncertainty.si() * std::sqrt(12.0);
-  const double guess = std::max({graduation, kScatterShare * lowest, 1e-3});
+  const double guess = std::max({graduation, kScatterShare * knowledge.lowestPull.si(), 1e-3});
   knowledge.scatter = m_question.scatter.value_or(ScatterWords{Force::fromSi(guess), 2.0});
   knowledge.rebuildScatter = m_question.rebuildScatter;
   knowledge.knee = m_question.knee;
@@ -277,13 +262,19 @@ void Adviser::predict(PackRow& row, AdviceDetail detail) {
   row.prediction = prediction;
 }
 
-std::optional<std::size_t> Adviser::rowOf(Length pack) const {
+std::size_t Adviser::nearestRow(Length pack) const {
   const auto away = [pack](const PackRow& row) { return std::abs((row.pack.total - pack).si()); };
   const auto nearest =
       std::min_element(m_advice.rows.begin(), m_advice.rows.end(),
                        [&](const PackRow& a, const PackRow& b) { return away(a) < away(b); });
-  if (nearest == m_advice.rows.end() || !same(nearest->pack.total, pack)) return std::nullopt;
   return static_cast<std::size_t>(nearest - m_advice.rows.begin());
+}
+
+/// The row of this very pack.
+std::optional<std::size_t> Adviser::rowOf(Length pack) const {
+  const std::size_t nearest = nearestRow(pack);
+  if (!same(m_advice.rows[nearest].pack.total, pack)) return std::nullopt;
+  return nearest;
 }
 
 bool Adviser::better(const PackRow& a, const PackRow& b) const {
@@ -318,31 +309,22 @@ std::optional<std::size_t> Adviser::likeliest() const {
 void Adviser::recommendByMeasuredKnee() {
   m_advice.reason = PackReason::MeasureFirst;
   if (!m_question.knee) return;
-  const auto nearest = std::min_element(
-      m_advice.rows.begin(), m_advice.rows.end(), [&](const PackRow& a, const PackRow& b) {
-        return std::abs((a.pack.total - m_question.knee->pack).si()) <
-               std::abs((b.pack.total - m_question.knee->pack).si());
-      });
-  const bool isIn =
-      !m_question.measured.empty() && same(nearest->pack.total, m_question.measured.back().pack);
+  const std::size_t nearest = nearestRow(m_question.knee->pack);
+  const bool isIn = !m_question.measured.empty() &&
+                    same(m_advice.rows[nearest].pack.total, m_question.measured.back().pack);
   if (isIn) return recommendOneStep();
-  m_advice.recommended = static_cast<std::size_t>(nearest - m_advice.rows.begin());
+  m_advice.recommended = nearest;
   m_advice.reason = PackReason::MeasuredKnee;
 }
 
 void Adviser::recommendOneStep() {
-  const Length current = m_question.measured.back().pack;
   if (!m_advice.direction) {
-    m_advice.recommended = rowOf(current);
+    m_advice.recommended = rowOf(m_question.measured.back().pack);
     m_advice.reason = PackReason::Stay;
     return;
   }
-  const auto next = nextPack(m_packs, {.current = current,
-                                       .effect = m_question.effect,
-                                       .direction = *m_advice.direction,
-                                       .sameWithin = kSamePack});
-  m_advice.reason = next ? PackReason::OneStep : PackReason::PacksEnd;
-  if (next) m_advice.recommended = rowOf(next->total);
+  m_advice.recommended = nextRow(*m_advice.direction);
+  m_advice.reason = m_advice.recommended ? PackReason::OneStep : PackReason::PacksEnd;
 }
 
 /// One step, if it may still land: not back to a pack that was in, nor over the limit.
@@ -428,6 +410,36 @@ void Adviser::recommend() {
   recommendByProbability();
 }
 
+/// The very next pack from the one that is in.
+std::optional<std::size_t> Adviser::nextRow(ForceDirection direction) const {
+  const auto next = nextPack(m_packs, {.current = m_question.measured.back().pack,
+                                       .effect = m_question.effect,
+                                       .direction = direction,
+                                       .sameWithin = kSamePack});
+  return next ? rowOf(next->total) : std::nullopt;
+}
+
+PackReach Adviser::reachOf(Length pack) const {
+  const bool measured = std::any_of(m_question.measured.begin(), m_question.measured.end(),
+                                    [&](const auto& pulls) { return same(pulls.pack, pack); });
+  if (measured) return PackReach::Measured;
+  const double z = raising(pack);
+  const double slack = kSamePack.si();
+  const bool reachable = !m_oneStepOnly && z >= m_reachLow - slack && z <= m_reachHigh + slack;
+  return reachable ? PackReach::Reachable : PackReach::Beyond;
+}
+
+/// Where one step is all, the packs next to the one that is in are within reach.
+void Adviser::openNextSteps() {
+  if (!m_oneStepOnly || m_question.measured.empty()) return;
+  for (const auto direction : {ForceDirection::RaiseForce, ForceDirection::LowerForce}) {
+    const auto row = nextRow(direction);
+    if (row && m_advice.rows[*row].reach == PackReach::Beyond) {
+      m_advice.rows[*row].reach = PackReach::Reachable;
+    }
+  }
+}
+
 PackAdvice Adviser::advise(AdviceDetail detail) {
   m_advice.basis = basis();
   m_advice.direction = directionAsked();
@@ -436,34 +448,12 @@ PackAdvice Adviser::advise(AdviceDetail detail) {
     setGuard();
   }
   setReach();
-  for (AllowedPack& pack : m_packs) {
-    PackRow row;
-    row.pack = pack;
-    const double z = raising(pack.total);
-    const bool measured = std::any_of(m_question.measured.begin(), m_question.measured.end(),
-                                      [&](const auto& p) { return same(p.pack, pack.total); });
-    const double slack = kSamePack.si();
-    const bool reachable = !m_oneStepOnly && z >= m_reachLow - slack && z <= m_reachHigh + slack;
-    if (measured) {
-      row.reach = PackReach::Measured;
-    } else if (reachable) {
-      row.reach = PackReach::Reachable;
-    }
+  for (const AllowedPack& pack : m_packs) {
+    PackRow row{pack, reachOf(pack.total), std::nullopt};
     if (m_advice.line) predict(row, detail);
     m_advice.rows.push_back(std::move(row));
   }
-  if (m_oneStepOnly && !m_question.measured.empty()) {
-    for (const auto direction : {ForceDirection::RaiseForce, ForceDirection::LowerForce}) {
-      const auto next = nextPack(m_packs, {.current = m_question.measured.back().pack,
-                                           .effect = m_question.effect,
-                                           .direction = direction,
-                                           .sameWithin = kSamePack});
-      const auto row = next ? rowOf(next->total) : std::nullopt;
-      if (row && m_advice.rows[*row].reach == PackReach::Beyond) {
-        m_advice.rows[*row].reach = PackReach::Reachable;
-      }
-    }
-  }
+  openNextSteps();
   if (m_advice.line && detail == AdviceDetail::WholeTable) findWanted();
   recommend();
   return std::move(m_advice);

@@ -64,7 +64,7 @@ enum class PredictionBasis { None, History, OwnPulls, OwnPullsAndHistory };
 /// Why a pack is recommended, or none.
 enum class PackReason {
   Stay,             ///< the pack that is in is the best there is
-  LikeliestWithin,  ///< the greatest P(within) of all
+  LikeliestWithin,  ///< the greatest P(proved) of all
   AsFarAsAllowed,   ///< the best lies beyond reach
   OneStep,          ///< fewer than two packs measured, or the float is not gone
   MeasuredKnee,     ///< nothing pulled yet: the pack that just takes up the float

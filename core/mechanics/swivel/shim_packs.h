@@ -35,6 +35,12 @@ namespace sw::mechanics {
 enum class ShimEffect { ThinnerRaises, ThickerRaises };
 enum class ForceDirection { RaiseForce, LowerForce };
 
+/// Where a pack lies along the direction that raises the force: minus its thickness where a thinner
+/// one raises it. Metres.
+[[nodiscard]] constexpr double raising(ShimEffect effect, Length pack) {
+  return effect == ShimEffect::ThinnerRaises ? -pack.si() : pack.si();
+}
+
 struct ShimSize {
   Length thickness;
   std::optional<int> onHand;  ///< empty = as many as wanted
