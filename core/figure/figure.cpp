@@ -20,4 +20,8 @@ void Figure::add(Text text) {
   items.emplace_back(std::in_place_type<Text>, std::move(text));
 }
 
+void Figure::add(Item item) {
+  std::visit([this](auto& each) { add(std::move(each)); }, item);
+}
+
 }  // namespace sw::figure

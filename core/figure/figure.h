@@ -89,6 +89,7 @@ struct Figure {
   void add(Path path);
   void add(const Mark& mark);
   void add(Text text);
+  void add(Item item);
 };
 
 /// Points of a circle arc, degrees clockwise from the top.
