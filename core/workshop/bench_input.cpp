@@ -38,6 +38,43 @@ Json bandOf(const model::SpecItem& item) {
   return band;
 }
 
+/// The readings that count, as typed.
+Json usedTexts(const SeriesView& series) {
+  Json texts = Json::array();
+  for (const ReadingView& reading : series.readings) {
+    if (reading.fact.use == model::ReadingUse::Used) texts.push_back(reading.fact.value.text());
+  }
+  return texts;
+}
+
+std::string forceText(double newtons) {
+  return exactText(newtons, defaultUnit(QuantityKind::Force));
+}
+
+/// Their mean as a force; nothing where none counts.
+std::optional<std::string> usedMean(const SeriesView& series) {
+  double sum = 0;
+  int used = 0;
+  for (const ReadingView& reading : series.readings) {
+    if (reading.fact.use != model::ReadingUse::Used) continue;
+    sum += reading.fact.value.si;
+    ++used;
+  }
+  if (used == 0) return std::nullopt;
+  return forceText(sum / used);
+}
+
+/// Pulls at another arm as those they would be at this one; as typed where an arm is not known.
+Json pullsAtArm(const SeriesView& series, const std::optional<TypedQuantity>& arm) {
+  if (!arm || !series.fact.arm || series.fact.arm->si == arm->si) return usedTexts(series);
+  Json texts = Json::array();
+  for (const ReadingView& reading : series.readings) {
+    if (reading.fact.use != model::ReadingUse::Used) continue;
+    texts.push_back(forceText(reading.fact.value.si * series.fact.arm->si / arm->si));
+  }
+  return texts;
+}
+
 /// The knowledge of one job and one place in it.
 class Known {
  public:
@@ -58,7 +95,8 @@ class Known {
   [[nodiscard]] Json wrenchSetting() const;
   [[nodiscard]] Json standLoad() const;
   [[nodiscard]] Json tyre() const;
-  [[nodiscard]] Json pulled(Side side) const;
+  [[nodiscard]] Json pulled(Side side, const std::optional<TypedQuantity>& arm) const;
+  [[nodiscard]] std::optional<TypedQuantity> arm() const;
 
  private:
   [[nodiscard]] const model::SpecItem* spec(std::string_view key) const {
@@ -123,15 +161,12 @@ std::string stateText(const model::PullState& state) {
          (wet ? ", wet sealant" : ", dry");
 }
 
-Json Known::pulled(Side side) const {
+Json Known::pulled(Side side, const std::optional<TypedQuantity>& arm) const {
   Json list = Json::array();
   for (const SeriesView& series : m_job.series) {
     if (series.side != side || !isPull(series)) continue;
     const auto pack = packDuring(series);
-    Json pulls = Json::array();
-    for (const ReadingView& reading : series.readings) {
-      if (reading.fact.use == model::ReadingUse::Used) pulls.push_back(reading.fact.value.text());
-    }
+    Json pulls = pullsAtArm(series, arm);
     if (!pack || pulls.empty()) continue;
     Json row = {{"pack", lengthText(*pack)}, {"pulls", std::move(pulls)}};
     if (series.fact.state) row["state"] = stateText(*series.fact.state);
@@ -146,6 +181,16 @@ const SeriesView* Known::newestPull(Side side) const {
     if (series.side == side && isPull(series) && !series.readings.empty()) newest = &series;
   }
   return newest;
+}
+
+/// The arm of the newest pull of this side, else of the other.
+std::optional<TypedQuantity> Known::arm() const {
+  if (!m_side) return std::nullopt;
+  for (const Side side : {*m_side, *m_side == Side::Left ? Side::Right : Side::Left}) {
+    const SeriesView* newest = newestPull(side);
+    if (newest != nullptr && newest->fact.arm) return newest->fact.arm;
+  }
+  return std::nullopt;
 }
 
 Json Known::instrumentOf(const SeriesView& series) const {
@@ -184,7 +229,7 @@ Json Known::shimPack() const {
   putLayoutAndShims(input);
   if (const auto* limit = spec(kStartingForceKey)) input["limit"] = bandOf(*limit);
   if (!m_side) return input;
-  Json measured = pulled(*m_side);
+  Json measured = pulled(*m_side, arm());
   if (!measured.empty()) input["measured"] = std::move(measured);
   if (const SeriesView* newest = newestPull(*m_side)) {
     putPullTerms(*newest, input);
@@ -193,16 +238,7 @@ Json Known::shimPack() const {
   const Side other = *m_side == Side::Left ? Side::Right : Side::Left;
   const SeriesView* theirs = newestPull(other);
   if (theirs == nullptr) return input;
-  double sum = 0;
-  int used = 0;
-  for (const ReadingView& reading : theirs->readings) {
-    if (reading.fact.use != model::ReadingUse::Used) continue;
-    sum += reading.fact.value.si;
-    ++used;
-  }
-  if (used > 0) {
-    input["other_side"] = exactText(sum / used, defaultUnit(QuantityKind::Force));
-  }
+  if (const auto mean = usedMean(*theirs)) input["other_side"] = *mean;
   return input;
 }
 
@@ -212,12 +248,7 @@ Json Known::readingsHere(QuantityKind kind) const {
   for (const SeriesView& series : m_job.series) {
     if (series.side != m_step->side || series.fact.quantity != kind) continue;
     if (series.step != m_step->step->id || series.run != m_job.runs[m_step->run].id) continue;
-    readings = Json::array();
-    for (const ReadingView& reading : series.readings) {
-      if (reading.fact.use == model::ReadingUse::Used) {
-        readings.push_back(reading.fact.value.text());
-      }
-    }
+    readings = usedTexts(series);
   }
   return readings;
 }
@@ -240,23 +271,21 @@ Json Known::startingForce() const {
   const SeriesView* newest = m_side ? newestPull(*m_side) : nullptr;
   if (newest == nullptr) return input;
   put(input, "arm", newest->fact.arm);
-  double sum = 0;
-  int used = 0;
-  for (const ReadingView& reading : newest->readings) {
-    if (reading.fact.use != model::ReadingUse::Used) continue;
-    sum += reading.fact.value.si;
-    ++used;
-  }
-  if (used > 0) input["force"] = exactText(sum / used, defaultUnit(QuantityKind::Force));
+  if (const auto mean = usedMean(*newest)) input["force"] = *mean;
   return input;
 }
 
 Json Known::wheelBearing() const {
   Json input = Json::object();
-  const bool pull =
-      m_step != nullptr && m_step->step->measure && m_step->step->measure->limit == kBearingPullKey;
-  input["kind"] = pull ? "preload_pull" : "end_float";
-  if (const auto* limit = spec(kBearingFloatKey); limit != nullptr && !pull) {
+  // The kind is what the vehicle's arrangement says; where nobody said, it is asked.
+  const auto kind = m_job.vehicle.fact.arrangement.wheelBearing;
+  const bool pull = kind == model::WheelBearingSetting::Preload;
+  if (kind) {
+    input["kind"] = pull                                           ? "preload_pull"
+                    : kind == model::WheelBearingSetting::EndFloat ? "end_float"
+                                                                   : "unit_without_setting";
+  }
+  if (const auto* limit = spec(kBearingFloatKey); limit != nullptr && kind && !pull) {
     input["limit"] = bandOf(*limit);
   }
   Json readings = readingsHere(pull ? QuantityKind::Force : QuantityKind::Length);
@@ -376,8 +405,13 @@ Json benchInput(const JobState& job, const ShopState& shop, std::string_view cal
   return Json::object();
 }
 
-Json pulledPacks(const JobState& job, const ShopState& shop, Side side) {
-  return Known(job, shop, {std::nullopt, side}).pulled(side);
+Json pulledPacks(const JobState& job, const ShopState& shop, Side side,
+                 const std::optional<TypedQuantity>& arm) {
+  return Known(job, shop, {std::nullopt, side}).pulled(side, arm);
+}
+
+std::optional<TypedQuantity> pullingArm(const JobState& job, const ShopState& shop, Side side) {
+  return Known(job, shop, {std::nullopt, side}).arm();
 }
 
 }  // namespace sw::workshop

@@ -2,12 +2,10 @@
 #pragma once
 
 #include <optional>
-#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "mechanics/swivel/force_prior.h"
 #include "model/json.h"
 #include "workshop/job_state.h"
 
@@ -29,8 +27,13 @@ struct BenchPlace {
 [[nodiscard]] model::Json benchInput(const JobState& job, const ShopState& shop,
                                      std::string_view calculation, const BenchPlace& place);
 
-/// The pulls of one side of a job, pack by pack in one state: what its starting force tells a later
-/// job. Empty where none was pulled.
-[[nodiscard]] model::Json pulledPacks(const JobState& job, const ShopState& shop, model::Side side);
+/// The pulls of one side of a job, pack by pack with the words of their state: what its starting
+/// force tells a later job. Pulls at another arm than `arm` are turned into those at it. Empty
+/// where none was pulled.
+[[nodiscard]] model::Json pulledPacks(const JobState& job, const ShopState& shop, model::Side side,
+                                      const std::optional<TypedQuantity>& arm);
+/// The arm at which the job pulls on this side, or failing that on the other.
+[[nodiscard]] std::optional<TypedQuantity> pullingArm(const JobState& job, const ShopState& shop,
+                                                      model::Side side);
 
 }  // namespace sw::workshop

@@ -5,6 +5,7 @@
 
 #include "compute/calculation.h"
 #include "shop_fixture.h"
+#include "units/parse.h"
 
 namespace sw::test {
 namespace {
@@ -85,6 +86,40 @@ TEST_F(BenchInput, EachPackKeepsThePullsThatWereMadeWithIt) {
   EXPECT_EQ(measured.at(0).at("pack"), "1.1 mm");
   EXPECT_EQ(measured.at(1).at("pack"), "1 mm");
   EXPECT_EQ(measured.at(1).at("pulls").at(0), "14 N");
+}
+
+TEST_F(BenchInput, PullsAtAnotherArmAreTurnedIntoThoseAtTheNewest) {
+  fit("left", "0.50 + 0.50 + 0.10");
+  pull("left", R"(9 10 10 10 N","arm":"200 mm)");
+  fit("left", "0.50 + 0.50", 2);
+  pull("left", R"(9 10 10 10 N","arm":"160 mm)", 2);
+  const Json left = input("shim-pack", Side::Left);
+  EXPECT_EQ(left.at("arm"), "160 mm");
+  // The same torque about the swivel axis: 10 N at 0.2 m is 2 N m, which is 12.5 N at 0.16 m.
+  EXPECT_EQ(left.at("measured").at(0).at("pulls"), (Json{"12.5 N", "12.5 N", "12.5 N"}));
+  EXPECT_EQ(left.at("measured").at(1).at("pulls").at(0), "10 N");
+  // A later job that pulls at 250 mm: 2 N m is 8 N there.
+  const auto state = shop.state();
+  const auto later = parseQuantity("250 mm", {"arm", QuantityKind::Length, {}});
+  ASSERT_TRUE(later);
+  const Json packs =
+      workshop::pulledPacks(state, *shop.workshop->shop().value(), Side::Left, later->value);
+  EXPECT_EQ(packs.at(0).at("pulls").at(0), "8 N");
+}
+
+TEST_F(BenchInput, TheKindOfAWheelBearingIsTheVehiclesOrAsked) {
+  auto unsaid = shop.state();
+  unsaid.vehicle.fact.arrangement.wheelBearing.reset();
+  EXPECT_FALSE(workshop::benchInput(unsaid, *shop.workshop->shop().value(), "wheel-bearing",
+                                    {std::nullopt, Side::Left})
+                   .contains("kind"));
+  for (const auto& [word, kind] :
+       std::map<std::string, std::string>{{"end_float", "end_float"},
+                                          {"preload", "preload_pull"},
+                                          {"unit", "unit_without_setting"}}) {
+    shop.ok(R"({"do":"set_vehicle","registration":"AB 12","wheel_bearing":")" + word + "\"}");
+    EXPECT_EQ(input("wheel-bearing", Side::Left).at("kind"), kind);
+  }
 }
 
 TEST_F(BenchInput, WhatTheJobDoesNotKnowIsLeftOut) {
