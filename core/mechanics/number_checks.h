@@ -46,6 +46,8 @@ class NumberChecks {
   }
 
   [[nodiscard]] Result<void> done() const;
+  /// The same error, for those who hand on nothing else.
+  [[nodiscard]] const std::optional<Error>& error() const { return m_error; }
 
  private:
   NumberChecks& require(bool holds, std::string_view key, std::string_view field);

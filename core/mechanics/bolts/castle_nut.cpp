@@ -43,7 +43,7 @@ Result<CastleStep> castleStep(int slots, int crossHoles, Length pitch) {
     return fail(ErrorCode::OutOfRange, "bolts.bad_cross_holes", "cross_holes",
                 {{"text", std::to_string(crossHoles)}});
   }
-  if (auto error = findNotPositive({{"pitch", pitch}})) {
+  if (auto error = NumberChecks().positive("pitch", pitch).error()) {
     return tl::make_unexpected(std::move(*error));
   }
   const int positions = std::lcm(slots, 2 * crossHoles);
@@ -52,7 +52,10 @@ Result<CastleStep> castleStep(int slots, int crossHoles, Length pitch) {
 
 Result<CastleDecision> decideCastleNut(const CastleNut& nut) {
   if (auto error = findBadRange(nut.limits)) return tl::make_unexpected(std::move(*error));
-  if (auto error = findNegative({{"drag", nut.drag}, {"reached", nut.reached}})) {
+  if (auto error = NumberChecks()
+                       .notNegative("drag", nut.drag)
+                       .notNegative("reached", nut.reached)
+                       .error()) {
     return tl::make_unexpected(std::move(*error));
   }
   CastleDecision decision;

@@ -3,7 +3,7 @@
 
 #include <numbers>
 
-#include "mechanics/bolts/checks.h"
+#include "mechanics/number_checks.h"
 
 namespace sw::mechanics {
 
@@ -38,7 +38,7 @@ Length tighteningLever(const BoltJoint& joint, const Friction& friction) {
 Result<BoltJoint> boltJoint(const Thread& thread, Length frictionDiameter, TorqueFormula formula) {
   auto geometry = threadGeometry(thread);
   if (!geometry) return failAs(geometry);
-  if (auto error = findNotPositive({{"friction_diameter", frictionDiameter}})) {
+  if (auto error = NumberChecks().positive("friction_diameter", frictionDiameter).error()) {
     return tl::make_unexpected(std::move(*error));
   }
   return BoltJoint{thread, *geometry, frictionDiameter, formula};
@@ -85,24 +85,33 @@ std::optional<double> impliedFriction(Torque torque, Force clamp, const BoltJoin
 }
 
 Result<double> nutFactorFrom(Torque torque, Force clamp, Length diameter) {
-  if (auto error =
-          findNotPositive({{"torque", torque}, {"clamp_force", clamp}, {"diameter", diameter}})) {
+  if (auto error = NumberChecks()
+                       .positive("torque", torque)
+                       .positive("clamp_force", clamp)
+                       .positive("diameter", diameter)
+                       .error()) {
     return tl::make_unexpected(std::move(*error));
   }
   return torque / (clamp * diameter);
 }
 
 Result<Force> clampForceByNutFactor(Torque torque, double nutFactor, Length diameter) {
-  if (auto error = findNotPositive(
-          {{"torque", torque}, {"nut_factor", nutFactor}, {"diameter", diameter}})) {
+  if (auto error = NumberChecks()
+                       .positive("torque", torque)
+                       .positive("nut_factor", nutFactor)
+                       .positive("diameter", diameter)
+                       .error()) {
     return tl::make_unexpected(std::move(*error));
   }
   return Force::fromSi(torque.si() / (nutFactor * diameter.si()));
 }
 
 Result<Torque> torqueByNutFactor(Force clamp, double nutFactor, Length diameter) {
-  if (auto error = findNotPositive(
-          {{"clamp_force", clamp}, {"nut_factor", nutFactor}, {"diameter", diameter}})) {
+  if (auto error = NumberChecks()
+                       .positive("clamp_force", clamp)
+                       .positive("nut_factor", nutFactor)
+                       .positive("diameter", diameter)
+                       .error()) {
     return tl::make_unexpected(std::move(*error));
   }
   return nutFactor * (clamp * diameter);

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <string>
 
-#include "mechanics/bolts/checks.h"
+#include "mechanics/number_checks.h"
 #include "units/format.h"
 
 namespace sw::mechanics {
@@ -52,7 +52,10 @@ std::optional<HeadRow> standardHead(const Thread& thread) {
 }
 
 Result<FrictionDiameter> fromFace(Length outer, Length hole, FrictionDiameterFrom from) {
-  if (auto error = findNotPositive({{"bearing_diameter", outer}, {"hole_diameter", hole}})) {
+  if (auto error = NumberChecks()
+                       .positive("bearing_diameter", outer)
+                       .positive("hole_diameter", hole)
+                       .error()) {
     return tl::make_unexpected(std::move(*error));
   }
   if (outer <= hole) {

@@ -39,7 +39,9 @@ bool isAdded(const TorqueRange& figure, Torque drag, DragRule rule) {
 
 Result<FinalTorque> finalTorque(const TorqueRange& figure, Torque drag, DragRule rule) {
   if (auto error = findBadRange(figure)) return tl::make_unexpected(std::move(*error));
-  if (auto error = findNegative({{"drag", drag}})) return tl::make_unexpected(std::move(*error));
+  if (auto error = NumberChecks().notNegative("drag", drag).error()) {
+    return tl::make_unexpected(std::move(*error));
+  }
   FinalTorque final{figure, {}};
   if (!isAdded(figure, drag, rule)) return final;
   final.added = drag;
@@ -56,7 +58,7 @@ std::optional<Torque> leastBreakaway(const Thread& thread) {
 }
 
 Result<UsedNutVerdict> judgeUsedNut(const Thread& thread, Torque breakaway) {
-  if (auto error = findNegative({{"breakaway_torque", breakaway}})) {
+  if (auto error = NumberChecks().notNegative("breakaway_torque", breakaway).error()) {
     return tl::make_unexpected(std::move(*error));
   }
   const auto least = leastBreakaway(thread);

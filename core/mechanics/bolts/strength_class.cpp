@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "mechanics/bolts/checks.h"
+#include "mechanics/number_checks.h"
 #include "units/format.h"
 
 namespace sw::mechanics {
@@ -62,7 +62,9 @@ Result<Strength> notInSize(StrengthClass strengthClass, Length diameter) {
 }  // namespace
 
 Result<Strength> strengthOf(StrengthClass strengthClass, Length diameter) {
-  if (auto error = findNotPositive({{"diameter", diameter}})) return tl::make_unexpected(*error);
+  if (auto error = NumberChecks().positive("diameter", diameter).error()) {
+    return tl::make_unexpected(*error);
+  }
   const bool sae = isSae(strengthClass);
   if (sae && diameter.si() < inches(kSmallestSae).si() - kSizeSlack) {
     return notInSize(strengthClass, diameter);

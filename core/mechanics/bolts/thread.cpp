@@ -3,7 +3,7 @@
 
 #include <numbers>
 
-#include "mechanics/bolts/checks.h"
+#include "mechanics/number_checks.h"
 #include "units/format.h"
 
 namespace sw::mechanics {
@@ -20,7 +20,7 @@ constexpr double kFinestPitch = 1.0 / 200;
 
 Result<ThreadGeometry> threadGeometry(const Thread& thread) {
   const Length d = thread.diameter;
-  if (auto error = findNotPositive({{"diameter", d}, {"pitch", thread.pitch}})) {
+  if (auto error = NumberChecks().positive("diameter", d).positive("pitch", thread.pitch).error()) {
     return tl::make_unexpected(std::move(*error));
   }
   if (thread.pitch > d * kCoarsestPitch || thread.pitch < d * kFinestPitch) {

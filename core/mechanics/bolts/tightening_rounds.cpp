@@ -5,7 +5,7 @@
 #include <functional>
 #include <string>
 
-#include "mechanics/bolts/checks.h"
+#include "mechanics/number_checks.h"
 
 namespace sw::mechanics {
 
@@ -22,7 +22,7 @@ bool areStages(std::span<const double> stages) {
 
 Result<std::vector<TighteningRound>> tighteningRounds(Torque torque,
                                                       std::span<const double> stages) {
-  if (auto error = findNotPositive({{"torque", torque}})) {
+  if (auto error = NumberChecks().positive("torque", torque).error()) {
     return tl::make_unexpected(std::move(*error));
   }
   if (!areStages(stages)) {

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "mechanics/bolts/checks.h"
+#include "mechanics/number_checks.h"
 #include "units/format.h"
 
 namespace sw::mechanics {
@@ -85,7 +85,7 @@ std::vector<ProposedReading> readingsOf(const TypedQuantity& torque, double perN
 }  // namespace
 
 Result<TorquePlausibility> judgeTorque(const TorqueClaim& claim) {
-  if (auto error = findNotPositive({{"torque", claim.torque.si}})) {
+  if (auto error = NumberChecks().positive("torque", claim.torque.si).error()) {
     return tl::make_unexpected(std::move(*error));
   }
   if (auto ok = checkFriction(claim.friction, "friction"); !ok) return failAs(ok);

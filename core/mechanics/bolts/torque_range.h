@@ -4,7 +4,7 @@
 #include <optional>
 
 #include "base/result.h"
-#include "mechanics/bolts/checks.h"
+#include "mechanics/number_checks.h"
 #include "units/quantity.h"
 
 namespace sw::mechanics {
@@ -18,9 +18,9 @@ struct TorqueRange {
 /// OutOfRange "measure.not_positive", "measure.not_finite" (min, max) or "bolts.range_upside_down"
 /// (max).
 [[nodiscard]] inline std::optional<Error> findBadRange(const TorqueRange& range) {
-  if (auto error = findNotPositive({{"min", range.least}})) return error;
+  if (auto error = NumberChecks().positive("min", range.least).error()) return error;
   if (!range.most) return std::nullopt;
-  if (auto error = findNotPositive({{"max", *range.most}})) return error;
+  if (auto error = NumberChecks().positive("max", *range.most).error()) return error;
   if (*range.most >= range.least) return std::nullopt;
   return Error{ErrorCode::OutOfRange, "bolts.range_upside_down", "max", {}};
 }

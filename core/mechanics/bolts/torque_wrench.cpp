@@ -6,7 +6,7 @@
 #include <cmath>
 
 #include "measure/type_b.h"
-#include "mechanics/bolts/checks.h"
+#include "mechanics/number_checks.h"
 #include "units/format.h"
 
 namespace sw::mechanics {
@@ -33,15 +33,19 @@ std::optional<Error> findBadDeviation(double deviation, std::string_view field =
 }
 
 std::optional<Error> findBadWrench(const TorqueWrench& wrench) {
-  if (auto error = findNotPositive({{"maximum", wrench.maximum}})) return error;
+  if (auto error = NumberChecks().positive("maximum", wrench.maximum).error()) return error;
   if (wrench.lowestMark) {
-    if (auto error = findNotPositive({{"lowest_mark", *wrench.lowestMark}})) return error;
+    if (auto error = NumberChecks().positive("lowest_mark", *wrench.lowestMark).error()) {
+      return error;
+    }
     if (*wrench.lowestMark >= wrench.maximum) {
       return Error{ErrorCode::OutOfRange, "bolts.wrench_range", "lowest_mark", {}};
     }
   }
   if (wrench.graduation) {
-    if (auto error = findNotPositive({{"graduation", *wrench.graduation}})) return error;
+    if (auto error = NumberChecks().positive("graduation", *wrench.graduation).error()) {
+      return error;
+    }
   }
   if (wrench.handling != 0) {
     if (auto error = findBadDeviation(wrench.handling, "handling")) return error;
@@ -123,7 +127,9 @@ double permittedDeviation(Torque maximum) {
 }
 
 Result<PassBand> passBand(Torque set, double permitted) {
-  if (auto error = findNotPositive({{"set", set}})) return tl::make_unexpected(std::move(*error));
+  if (auto error = NumberChecks().positive("set", set).error()) {
+    return tl::make_unexpected(std::move(*error));
+  }
   if (auto error = findBadDeviation(permitted)) return tl::make_unexpected(std::move(*error));
   return PassBand{set / (1 + permitted), set / (1 - permitted)};
 }
@@ -131,7 +137,7 @@ Result<PassBand> passBand(Torque set, double permitted) {
 Result<WrenchCheck> checkWrench(Torque set, Torque reference, double permitted) {
   const auto band = passBand(set, permitted);
   if (!band) return failAs(band);
-  if (auto error = findNotPositive({{"reference", reference}})) {
+  if (auto error = NumberChecks().positive("reference", reference).error()) {
     return tl::make_unexpected(std::move(*error));
   }
   WrenchCheck check{(set - reference) / reference, *band};
@@ -162,7 +168,7 @@ CalibrationState wrenchCalibration(const TorqueWrench& wrench, const Date& today
 
 Result<WrenchFit> wrenchFor(Torque setting, const TorqueWrench& wrench, const Date& today,
                             const CalibrationInterval& interval) {
-  if (auto error = findNotPositive({{"setting", setting}})) {
+  if (auto error = NumberChecks().positive("setting", setting).error()) {
     return tl::make_unexpected(std::move(*error));
   }
   if (auto error = findBadWrench(wrench)) return tl::make_unexpected(std::move(*error));

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <string>
 
-#include "mechanics/bolts/checks.h"
+#include "mechanics/number_checks.h"
 #include "units/format.h"
 
 namespace sw::mechanics {
@@ -80,7 +80,8 @@ BoltStress boltStress(Force clamp, const BoltJoint& joint, double threadFriction
 
 Result<Span> utilisation(Torque torque, const BoltJoint& joint, const JointFriction& friction,
                          const YieldCriterion& criterion) {
-  if (auto error = findNotPositive({{"torque", torque}, {"yield", criterion.yield}})) {
+  if (auto error =
+          NumberChecks().positive("torque", torque).positive("yield", criterion.yield).error()) {
     return tl::make_unexpected(std::move(*error));
   }
   if (auto error = findBadFriction(friction)) return tl::make_unexpected(std::move(*error));
@@ -91,7 +92,7 @@ Result<Span> utilisation(Torque torque, const BoltJoint& joint, const JointFrict
 
 Result<Force> greatestPreload(const BoltJoint& joint, double threadFriction,
                               const YieldCriterion& criterion, double share) {
-  if (auto error = findNotPositive({{"yield", criterion.yield}})) {
+  if (auto error = NumberChecks().positive("yield", criterion.yield).error()) {
     return tl::make_unexpected(std::move(*error));
   }
   if (auto error = findBadShare(share)) return tl::make_unexpected(std::move(*error));

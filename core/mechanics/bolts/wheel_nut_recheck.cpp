@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mechanics/bolts/wheel_nut_recheck.h"
 
-#include "mechanics/bolts/checks.h"
+#include "mechanics/number_checks.h"
 
 namespace sw::mechanics {
 
@@ -15,16 +15,20 @@ constexpr Length kAgainBy = kilometres(160);
 constexpr double kHeavyMinutes = 30;
 
 std::optional<Error> findBad(const WheelNutsFitted& fitted) {
-  if (auto error = findNegative({{"odometer", fitted.odometer}})) return error;
+  if (auto error = NumberChecks().notNegative("odometer", fitted.odometer).error()) return error;
   if (fitted.firstAfter) {
-    if (auto error = findNotPositive({{"first_after", *fitted.firstAfter}})) return error;
+    if (auto error = NumberChecks().positive("first_after", *fitted.firstAfter).error()) {
+      return error;
+    }
     if (*fitted.firstAfter > kAgainFrom) {
       return Error{
           ErrorCode::OutOfRange, "bolts.recheck_too_late", "first_after", {{"most", "100 km"}}};
     }
   }
   if (!fitted.odometerNow) return std::nullopt;
-  if (auto error = findNegative({{"odometer_now", *fitted.odometerNow}})) return error;
+  if (auto error = NumberChecks().notNegative("odometer_now", *fitted.odometerNow).error()) {
+    return error;
+  }
   if (*fitted.odometerNow >= fitted.odometer) return std::nullopt;
   return Error{ErrorCode::OutOfRange, "bolts.odometer_backwards", "odometer_now", {}};
 }

@@ -4,7 +4,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "mechanics/bolts/checks.h"
+#include "mechanics/number_checks.h"
 #include "units/format.h"
 
 namespace sw::mechanics {
@@ -16,10 +16,10 @@ constexpr double kSlack = 1e-12;  // radians, and of the lever: 180 degrees is n
 }  // namespace
 
 Result<double> adapterRatio(const WrenchAdapter& adapter) {
-  if (auto error = findNotPositive({{"lever_length", adapter.lever}})) {
+  if (auto error = NumberChecks().positive("lever_length", adapter.lever).error()) {
     return tl::make_unexpected(std::move(*error));
   }
-  if (auto error = findNegative({{"adapter_length", adapter.adapter}})) {
+  if (auto error = NumberChecks().notNegative("adapter_length", adapter.adapter).error()) {
     return tl::make_unexpected(std::move(*error));
   }
   const double angle = adapter.angle.si();
@@ -38,14 +38,14 @@ Result<double> adapterRatio(const WrenchAdapter& adapter) {
 }
 
 Result<Torque> wrenchSetting(Torque atFastener, const WrenchAdapter& adapter) {
-  if (auto error = findNotPositive({{"torque", atFastener}})) {
+  if (auto error = NumberChecks().positive("torque", atFastener).error()) {
     return tl::make_unexpected(std::move(*error));
   }
   return adapterRatio(adapter).map([&](double ratio) { return atFastener / ratio; });
 }
 
 Result<Torque> torqueAtFastener(Torque setting, const WrenchAdapter& adapter) {
-  if (auto error = findNotPositive({{"torque", setting}})) {
+  if (auto error = NumberChecks().positive("torque", setting).error()) {
     return tl::make_unexpected(std::move(*error));
   }
   return adapterRatio(adapter).map([&](double ratio) { return setting * ratio; });

@@ -2,11 +2,11 @@
 #include "mechanics/support/stand_load.h"
 
 #include <array>
-#include <cmath>
 #include <string>
 #include <utility>
 
 #include "base/words.h"
+#include "mechanics/number_checks.h"
 
 namespace sw {
 
@@ -37,9 +37,7 @@ constexpr int kFewestStands = 2;
 
 Result<Mass> positive(const std::optional<Mass>& mass, const char* field) {
   if (!mass) return fail(ErrorCode::Missing, "stand_load.missing", field);
-  if (!std::isfinite(mass->si())) return fail(ErrorCode::OutOfRange, "measure.not_finite", field);
-  if (mass->si() <= 0) return fail(ErrorCode::OutOfRange, "measure.not_positive", field);
-  return *mass;
+  return mechanics::NumberChecks().positive(field, *mass).done().map([&] { return *mass; });
 }
 
 Result<Mass> axleLoadOf(const StandInput& input) {

@@ -3,40 +3,22 @@
 
 #include <array>
 #include <cmath>
-#include <initializer_list>
 #include <numbers>
-#include <string>
+#include <optional>
 
 #include "measure/budget.h"
 #include "measure/type_b.h"
+#include "mechanics/number_checks.h"
 
 namespace sw {
 
+using mechanics::NumberChecks;
+
 namespace {
 
-struct NamedNumber {
-  std::string_view field;
-  double value;
-};
-
-std::optional<Error> findBad(std::initializer_list<NamedNumber> notNegative) {
-  for (const NamedNumber& number : notNegative) {
-    if (!std::isfinite(number.value)) {
-      return Error{ErrorCode::OutOfRange, "measure.not_finite", std::string(number.field), {}};
-    }
-    if (number.value < 0) {
-      return Error{ErrorCode::OutOfRange, "measure.not_positive", std::string(number.field), {}};
-    }
-  }
-  return std::nullopt;
-}
-
 std::optional<Error> checkGeometry(Length arm, Angle offSquare) {
-  if (auto error = findBad({{"arm", arm.si()}})) return error;
-  if (arm.si() == 0) return Error{ErrorCode::OutOfRange, "measure.not_positive", "arm", {}};
-  if (!std::isfinite(offSquare.si())) {
-    return Error{ErrorCode::OutOfRange, "measure.not_finite", "off_square", {}};
-  }
+  const auto checks = NumberChecks().positive("arm", arm).finite("off_square", offSquare);
+  if (checks.error()) return checks.error();
   if (std::abs(offSquare.si()) >= std::numbers::pi / 2) {
     return Error{ErrorCode::OutOfRange, "starting_force.not_square", "off_square", {}};
   }
@@ -44,13 +26,13 @@ std::optional<Error> checkGeometry(Length arm, Angle offSquare) {
 }
 
 std::optional<Error> check(const StartingPull& pull) {
-  if (auto error = findBad({{"force", pull.force.si()},
-                            {"force_uncertainty", pull.forceUncertainty.si()},
-                            {"arm_uncertainty", pull.armUncertainty.si()},
-                            {"off_square_uncertainty", pull.offSquareUncertainty.si()},
-                            {"off_square_within", pull.offSquareWithin.si()}})) {
-    return error;
-  }
+  const auto checks = NumberChecks()
+                          .notNegative("force", pull.force)
+                          .notNegative("force_uncertainty", pull.forceUncertainty)
+                          .notNegative("arm_uncertainty", pull.armUncertainty)
+                          .notNegative("off_square_uncertainty", pull.offSquareUncertainty)
+                          .notNegative("off_square_within", pull.offSquareWithin);
+  if (checks.error()) return checks.error();
   if (pull.degreesOfFreedom && !(*pull.degreesOfFreedom > 0)) {
     return Error{ErrorCode::OutOfRange, "measure.not_positive", "degrees_of_freedom", {}};
   }
@@ -87,7 +69,7 @@ Result<SwivelTorque> swivelTorque(const StartingPull& pull, double confidence) {
 }
 
 Result<Force> forceForTorque(Torque torque, Length arm, Angle offSquare) {
-  if (auto error = findBad({{"torque", torque.si()}})) return tl::make_unexpected(*error);
+  if (auto done = NumberChecks().notNegative("torque", torque).done(); !done) return failAs(done);
   if (auto error = checkGeometry(arm, offSquare)) return tl::make_unexpected(*error);
   return Force::fromSi(torque.si() / (arm.si() * std::cos(offSquare.si())));
 }

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <string>
 
+#include "mechanics/number_checks.h"
+
 namespace sw::mechanics {
 
 namespace {
@@ -16,12 +18,10 @@ constexpr double kSmallest = 1e-12;
 
 std::optional<Error> firstBad(std::initializer_list<NamedValue> values) {
   for (const NamedValue& each : values) {
-    if (!std::isfinite(each.value)) {
-      return Error{ErrorCode::OutOfRange, "measure.not_finite", std::string(each.field), {}};
-    }
-    if (each.need == Need::Positive && each.value <= 0) {
-      return Error{ErrorCode::OutOfRange, "measure.not_positive", std::string(each.field), {}};
-    }
+    NumberChecks checks;
+    checks.finite(each.field, each.value);
+    if (each.need == Need::Positive) checks.positive(each.field, each.value);
+    if (checks.error()) return checks.error();
     if (each.need == Need::NotNegative && each.value < 0) {
       return outOfRange(each.field, "0 or more");
     }
