@@ -9,6 +9,7 @@
 #include <string_view>
 #include <vector>
 
+#include "base/words.h"
 #include "compute/calculation.h"
 #include "model/json.h"
 #include "units/kind_of.h"
@@ -42,6 +43,14 @@ struct NumberRange {
 [[nodiscard]] Result<TypedQuantity> readQuantity(const Json& value, const std::string& path,
                                                  const QuantitySpec& spec,
                                                  std::vector<Note>& notes);
+
+/// All words of an enumeration, in the order of its table.
+template <HasWords E>
+[[nodiscard]] std::vector<std::string_view> wordsOf() {
+  std::vector<std::string_view> words;
+  for (const auto& [value, word] : Words<E>::table) words.push_back(word);
+  return words;
+}
 
 /// Reads one object of an input strictly, as model::ObjectReader does, with quantities and ranges.
 /// The first error is kept and later getters return nothing.
@@ -78,6 +87,18 @@ class InputReader {
   /// A word out of a list; empty, with an error kept, where it is absent or not a choice.
   [[nodiscard]] std::string requiredWord(std::string_view key,
                                          const std::vector<std::string_view>& words);
+  /// An enumeration by its word; nothing where it is absent or, with an error kept, not a choice.
+  template <HasWords E>
+  [[nodiscard]] std::optional<E> choice(std::string_view key) {
+    const auto word = m_fields.oneOf(key, wordsOf<E>());
+    return word ? fromWord<E>(*word) : std::nullopt;
+  }
+  /// The same, missing where the key is absent.
+  template <HasWords E>
+  [[nodiscard]] std::optional<E> requiredChoice(std::string_view key) {
+    requireKey(key);
+    return choice<E>(key);
+  }
   [[nodiscard]] std::optional<double> number(std::string_view key, const NumberRange& range);
   [[nodiscard]] std::optional<int> wholeNumber(std::string_view key, int least, int most);
   /// A positive number, or "infinity", which is the same as absent: infinitely many.

@@ -26,8 +26,7 @@ Result<PlayInput> read(const Json& json, std::vector<Note>& notes) {
   input.rim = reader.optional<Length>("rim_diameter", Sign::Positive);
   input.grossMass = reader.optional<Mass>("gross_mass", Sign::Positive);
   input.steeringWheel = reader.optional<Length>("steering_wheel_diameter", Sign::Positive);
-  const auto gear = reader.fields().oneOf("steering_gear", {"box", "rack"});
-  if (gear) input.gear = mechanics::steeringGearFromWord(*gear);
+  input.gear = reader.choice<mechanics::SteeringGear>("steering_gear");
   if (input.rim) reader.requireKey("gross_mass");
   if (input.grossMass) reader.requireKey("rim_diameter");
   if (input.gear) reader.requireKey("steering_wheel_diameter");

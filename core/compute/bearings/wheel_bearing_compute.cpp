@@ -20,13 +20,13 @@ struct SettingInput {
 };
 
 /// What belongs to a pull has no place beside a play: the wrong rule ruins a bearing.
-void refuseForPlay(InputReader& reader, const std::string& kind) {
+void refuseForPlay(InputReader& reader, WheelBearingKind kind) {
   for (const char* field : {"radius", "radius_uncertainty", "off_square_within"}) {
     if (!reader.fields().has(field)) continue;
     return reader.fail({ErrorCode::OutOfRange,
                         "wheel_bearing.not_for_kind",
                         std::string("/") + field,
-                        {{"kind", kind}}});
+                        {{"kind", std::string(word(kind))}}});
   }
 }
 
@@ -56,9 +56,7 @@ void readPull(InputReader& reader, mechanics::PullSetting& pull) {
 Result<SettingInput> read(const Json& json, std::vector<Note>& notes) {
   InputReader reader(json, "", notes);
   SettingInput input;
-  const std::string kind =
-      reader.requiredWord("kind", {"end_float", "preload_pull", "unit_without_setting"});
-  input.kind = mechanics::wheelBearingKindFromWord(kind).value_or(input.kind);
+  input.kind = reader.requiredChoice<WheelBearingKind>("kind").value_or(input.kind);
   const bool pulled = input.kind == WheelBearingKind::PreloadPull;
   reader.requireKey("readings");
   if (pulled) {
@@ -71,7 +69,7 @@ Result<SettingInput> read(const Json& json, std::vector<Note>& notes) {
       reader.optional<Length>("radius_uncertainty", Sign::NotNegative).value_or(Length{});
   input.pull.offSquareWithin =
       reader.optional<Angle>("off_square_within", Sign::NotNegative).value_or(Angle{});
-  if (!pulled) refuseForPlay(reader, kind);
+  if (!pulled) refuseForPlay(reader, input.kind);
   input.play.confidence = readConfidenceOption(reader);
   input.pull.confidence = input.play.confidence;
   reader.takeSeed();

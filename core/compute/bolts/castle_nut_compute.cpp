@@ -36,9 +36,9 @@ Result<CastleInput> read(const Json& json, std::vector<Note>& notes) {
   if (limits) input.nut.limits = *limits;
   input.nut.drag = reader.optional<Torque>("drag", Sign::NotNegative).value_or(Torque{});
   input.nut.reached = reader.required<Torque>("reached", Sign::NotNegative);
-  input.nut.slot = requiredChoice<SlotPosition>(reader, "slot").value_or(input.nut.slot);
-  input.nut.by = choice<SlotReachedBy>(reader, "reached_by").value_or(input.nut.by);
-  input.nut.purpose = choice<NutPurpose>(reader, "purpose").value_or(input.nut.purpose);
+  input.nut.slot = reader.requiredChoice<SlotPosition>("slot").value_or(input.nut.slot);
+  input.nut.by = reader.choice<SlotReachedBy>("reached_by").value_or(input.nut.by);
+  input.nut.purpose = reader.choice<NutPurpose>("purpose").value_or(input.nut.purpose);
   input.slots = reader.wholeNumber("slots", 0, kMostSlots).value_or(input.slots);
   input.crossHoles = reader.wholeNumber("cross_holes", 0, kMostSlots).value_or(input.crossHoles);
   reader.takeSeed();

@@ -35,8 +35,8 @@ struct ClampInput {
 
 void readOptions(InputReader& reader, ClampInput& input) {
   reader.inObject("options", [&](InputReader& inner) {
-    input.modulus = choice<TorsionModulus>(inner, "torsion").value_or(input.modulus);
-    input.formula = choice<TorqueFormula>(inner, "formula").value_or(input.formula);
+    input.modulus = inner.choice<TorsionModulus>("torsion").value_or(input.modulus);
+    input.formula = inner.choice<TorqueFormula>("formula").value_or(input.formula);
     input.share = inner.number("utilisation", {.least = 0.01, .most = 1, .text = "0.01 to 1"})
                       .value_or(input.share);
   });
@@ -47,7 +47,7 @@ Result<ClampInput> read(const Json& json, std::vector<Note>& notes) {
   ClampInput input;
   const auto thread = requiredThread(reader, "thread");
   if (thread) input.thread = *thread;
-  input.strengthClass = choice<StrengthClass>(reader, "strength_class");
+  input.strengthClass = reader.choice<StrengthClass>("strength_class");
   input.torque = reader.optional<Torque>("torque", Sign::Positive);
   input.clampForce = reader.optional<Force>("clamp_force", Sign::Positive);
   input.nutFactor = reader.number(

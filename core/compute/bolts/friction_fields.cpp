@@ -50,7 +50,7 @@ FieldDescription rangeDescription(std::string_view name, std::string_view meanin
 
 FrictionInput frictionField(InputReader& reader) {
   FrictionInput input;
-  const auto frictionClass = choice<FrictionClass>(reader, "friction_class");
+  const auto frictionClass = reader.choice<FrictionClass>("friction_class");
   const GivenEnds ends = endsField(reader, "friction");
   FrictionRange range;
   if (frictionClass) {

@@ -41,7 +41,7 @@ Result<PrevailingInput> read(const Json& json, std::vector<Note>& notes) {
   PrevailingInput input;
   input.torque = torqueRangeField(reader, "torque");
   const auto drag = reader.optional<Torque>("drag", Sign::NotNegative);
-  const auto rule = choice<DragRule>(reader, "rule");
+  const auto rule = reader.choice<DragRule>("rule");
   readNut(reader, input);
   reader.takeSeed();
   if (!input.nut) reader.requireKey("torque");

@@ -27,7 +27,7 @@ Result<ThreadInput> read(const Json& json, std::vector<Note>& notes) {
   ThreadInput input;
   const auto thread = requiredThread(reader, "thread");
   if (thread) input.thread = *thread;
-  input.strengthClass = choice<StrengthClass>(reader, "strength_class");
+  input.strengthClass = reader.choice<StrengthClass>("strength_class");
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);
   return input;

@@ -32,12 +32,12 @@ Result<PlausibilityInput> read(const Json& json, std::vector<Note>& notes) {
   if (torque) input.claim.torque = *torque;
   const auto thread = requiredThread(reader, "thread");
   if (thread) input.claim.thread = *thread;
-  const auto strength = requiredChoice<StrengthClass>(reader, "strength_class");
+  const auto strength = reader.requiredChoice<StrengthClass>("strength_class");
   if (strength) input.claim.strengthClass = *strength;
   input.friction = frictionField(reader);
   input.claim.friction = input.friction.range.thread;
   input.claim.face = faceFields(reader);
-  input.claim.duty = choice<FastenerDuty>(reader, "duty").value_or(FastenerDuty::Joint);
+  input.claim.duty = reader.choice<FastenerDuty>("duty").value_or(FastenerDuty::Joint);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);
   return input;

@@ -44,7 +44,7 @@ Result<RecheckInput> read(const Json& json, std::vector<Note>& notes) {
   }
   input.fitted.odometerNow = distance(reader, "odometer_now");
   input.fitted.firstAfter = distance(reader, "first_after");
-  input.fitted.vehicle = choice<VehicleWeight>(reader, "vehicle").value_or(input.fitted.vehicle);
+  input.fitted.vehicle = reader.choice<VehicleWeight>("vehicle").value_or(input.fitted.vehicle);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);
   return input;

@@ -57,7 +57,7 @@ TorqueWrench wrenchField(InputReader& reader) {
   wrench.graduation = reader.optional<Torque>("graduation", Sign::Positive);
   wrench.handling = reader.number("handling", kDeviation).value_or(wrench.handling);
   wrench.operations = reader.wholeNumber("operations", 0, kMostOperations);
-  wrench.condition = choice<WrenchCondition>(reader, "condition").value_or(WrenchCondition::Sound);
+  wrench.condition = reader.choice<WrenchCondition>("condition").value_or(WrenchCondition::Sound);
   return wrench;
 }
 

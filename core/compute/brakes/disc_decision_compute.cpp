@@ -31,9 +31,8 @@ DiscFigures readDisc(InputReader& reader) {
   disc.residual = measured(reader, "residual", "residual_uncertainty");
   disc.firstOrder = reader.optional<Length>("first_order", Sign::NotNegative);
   disc.cutPerSide = reader.optional<Length>("cut_per_side", Sign::NotNegative);
-  const std::string condition =
-      reader.requiredWord("condition", {"none", "cracks", "blue_spots", "heavy_corrosion"});
-  disc.condition = mechanics::discConditionFromWord(condition).value_or(disc.condition);
+  disc.condition =
+      reader.requiredChoice<mechanics::DiscCondition>("condition").value_or(disc.condition);
   return disc;
 }
 

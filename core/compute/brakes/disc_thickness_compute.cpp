@@ -20,8 +20,7 @@ constexpr int kMostPastReadings = 1000000;
 Result<DiscThicknessInput> read(const Json& json, std::vector<Note>& notes) {
   InputReader reader(json, "", notes);
   DiscThicknessInput input;
-  const std::string gauge = reader.requiredWord("gauge", {"micrometer", "caliper_over_lip"});
-  input.gauge = mechanics::thicknessGaugeFromWord(gauge).value_or(input.gauge);
+  input.gauge = reader.requiredChoice<ThicknessGauge>("gauge").value_or(input.gauge);
   reader.requireKey("readings");
   input.readings = reader.list<Length>("readings", Sign::Positive);
   input.otherRadius = reader.list<Length>("other_radius", Sign::Positive);

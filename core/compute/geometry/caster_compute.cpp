@@ -41,9 +41,8 @@ void readOptions(InputReader& reader, CasterInput& input) {
     if (inner.fields().oneOf("method", {"small_angle", "exact"}) == "exact") {
       input.method = Method::Exact;
     }
-    if (const auto shown = inner.fields().oneOf("turn_shown", {"turntable", "about_axis"})) {
-      input.setting.shown = mechanics::turnShownFromWord(*shown).value_or(input.setting.shown);
-    }
+    input.setting.shown =
+        inner.choice<mechanics::TurnShown>("turn_shown").value_or(input.setting.shown);
     input.confidence = readConfidence(inner);
   });
 }

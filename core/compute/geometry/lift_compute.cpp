@@ -20,8 +20,8 @@ struct LiftInput {
 Result<LiftInput> read(const Json& json, std::vector<Note>& notes) {
   InputReader reader(json, "", notes);
   LiftInput input;
-  const std::string arms = reader.requiredWord("arms", {"leading", "trailing", "parallel"});
-  input.lift.layout = mechanics::armLayoutFromWord(arms).value_or(input.lift.layout);
+  input.lift.layout =
+      reader.requiredChoice<mechanics::ArmLayout>("arms").value_or(input.lift.layout);
   input.lift.lift = reader.required<Length>("lift");
   const auto arm = reader.optional<Length>("arm_length", Sign::Positive);
   const auto pivot = reader.optional<Length>("pivot_height");

@@ -46,11 +46,10 @@ Result<RodInput> read(const Json& json, std::vector<Note>& notes) {
   InputReader reader(json, "", notes);
   RodInput input;
   input.rod.pitch = reader.required<Length>("pitch", Sign::Positive);
-  const std::string thread = reader.requiredWord("thread", {"one_end", "both_ends"});
-  input.rod.thread = mechanics::rodThreadFromWord(thread).value_or(input.rod.thread);
+  input.rod.thread =
+      reader.requiredChoice<mechanics::RodThread>("thread").value_or(input.rod.thread);
   input.rod.arm = reader.required<Length>("arm", Sign::Positive);
-  const std::string place = reader.requiredWord("rod", {"behind_axle", "ahead_of_axle"});
-  input.rod.place = mechanics::rodPlaceFromWord(place).value_or(input.rod.place);
+  input.rod.place = reader.requiredChoice<mechanics::RodPlace>("rod").value_or(input.rod.place);
   readToes(reader, input);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);

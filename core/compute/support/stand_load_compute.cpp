@@ -24,16 +24,15 @@ std::optional<Mass> mass(InputReader& reader, std::string_view key) {
 Result<StandInput> read(const Json& json, std::vector<Note>& notes) {
   InputReader reader(json, "", notes);
   StandInput input;
-  const std::string knowledge = reader.requiredWord(
-      "known_from", {"weighed", "vehicle_documents", "mass_and_share", "mass_only"});
-  input.knowledge = axleLoadKnowledgeFromWord(knowledge).value_or(input.knowledge);
+  input.knowledge =
+      reader.requiredChoice<AxleLoadKnowledge>("known_from").value_or(input.knowledge);
   input.axleLoad = mass(reader, "axle_load");
   input.vehicleMass = mass(reader, "vehicle_mass");
   input.axleShare = reader.number("axle_share", {});
   input.stands = reader.wholeNumber("stands", 0, kMostStands).value_or(input.stands);
   input.rating = Mass::fromSi(reader.requiredQuantity("rating", kMass));
-  const std::string means = reader.requiredWord("rating_means", {"each", "per_pair"});
-  input.ratingMeans = standRatingFromWord(means).value_or(input.ratingMeans);
+  input.ratingMeans =
+      reader.requiredChoice<StandRating>("rating_means").value_or(input.ratingMeans);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);
   return input;

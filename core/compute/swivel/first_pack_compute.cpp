@@ -23,8 +23,7 @@ Result<FirstPackInput> read(const Json& json, std::vector<Note>& notes) {
   InputReader reader(json, "", notes);
   FirstPackInput input;
   input.effect = readLayout(reader);
-  const auto method = reader.requiredWord("method", {"nip", "end_float"});
-  input.method = mechanics::firstPackMethodFromWord(method).value_or(input.method);
+  input.method = reader.requiredChoice<FirstPackMethod>("method").value_or(input.method);
   const bool nip = input.method == FirstPackMethod::Nip;
   const auto gaps = reader.list<Length>("gaps", Sign::NotNegative);
   const auto floats = reader.list<Length>("end_float", Sign::NotNegative);

@@ -31,8 +31,7 @@ void readWeights(InputReader& reader, UnbalanceInput& input) {
   reader.requireKey("weights");
   reader.eachObject("weights", [&](InputReader& inner) {
     mechanics::WheelWeight weight;
-    const std::string plane = inner.requiredWord("plane", {"inner", "outer"});
-    weight.plane = mechanics::balancePlaneFromWord(plane).value_or(weight.plane);
+    weight.plane = inner.requiredChoice<mechanics::BalancePlane>("plane").value_or(weight.plane);
     weight.amount = Mass::fromSi(inner.requiredQuantity("amount", gramsSpec(Sign::NotNegative)));
     weight.angle = inner.required<Angle>("angle");
     input.weights.push_back(weight);

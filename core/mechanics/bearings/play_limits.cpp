@@ -2,20 +2,9 @@
 #include "mechanics/bearings/play_limits.h"
 
 #include <array>
-#include <utility>
 
 #include "base/words.h"
 #include "mechanics/number_checks.h"
-
-namespace sw {
-
-template <>
-struct Words<mechanics::SteeringGear> {
-  static constexpr std::array<std::pair<mechanics::SteeringGear, std::string_view>, 2> table{
-      {{mechanics::SteeringGear::Box, "box"}, {mechanics::SteeringGear::Rack, "rack"}}};
-};
-
-}  // namespace sw
 
 namespace sw::mechanics {
 
@@ -46,9 +35,6 @@ Result<void> diameterChecked(std::string_view field, Length diameter) {
 
 std::string_view word(SteeringGear gear) {
   return wordOf(gear);
-}
-std::optional<SteeringGear> steeringGearFromWord(std::string_view text) {
-  return fromWord<SteeringGear>(text);
 }
 
 Result<Length> kingpinRockLimit(Length wheelDiameter) {

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string_view>
+#include <utility>
 
 #include "base/result.h"
+#include "base/words.h"
 #include "units/quantity.h"
 
 // METHOD CARD: play a roadworthiness inspection still lets pass
@@ -29,7 +32,6 @@ namespace sw::mechanics {
 
 enum class SteeringGear { Box, Rack };
 [[nodiscard]] std::string_view word(SteeringGear gear);
-[[nodiscard]] std::optional<SteeringGear> steeringGearFromWord(std::string_view text);
 
 inline constexpr Length kBearingRockLimit = inches(0.125);  ///< at the tyre sidewall
 
@@ -40,3 +42,14 @@ inline constexpr Length kBearingRockLimit = inches(0.125);  ///< at the tyre sid
 [[nodiscard]] Result<Length> steeringLashLimit(Length steeringWheelDiameter, SteeringGear gear);
 
 }  // namespace sw::mechanics
+
+namespace sw {
+
+template <>
+struct Words<mechanics::SteeringGear> {
+  using E = mechanics::SteeringGear;
+  static constexpr std::array<std::pair<E, std::string_view>, 2> table{
+      {{E::Box, "box"}, {E::Rack, "rack"}}};
+};
+
+}  // namespace sw

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mechanics/bearings/wheel_bearing.h"
 
-#include <array>
 #include <string>
-#include <utility>
 
 #include "base/words.h"
 #include "measure/series_budget.h"
@@ -11,19 +9,6 @@
 #include "mechanics/brakes/gauge_uncertainty.h"
 #include "mechanics/number_checks.h"
 #include "mechanics/swivel/starting_force.h"
-
-namespace sw {
-
-template <>
-struct Words<mechanics::WheelBearingKind> {
-  using E = mechanics::WheelBearingKind;
-  static constexpr std::array<std::pair<E, std::string_view>, 3> table{
-      {{E::EndFloat, "end_float"},
-       {E::PreloadPull, "preload_pull"},
-       {E::UnitWithoutSetting, "unit_without_setting"}}};
-};
-
-}  // namespace sw
 
 namespace sw::mechanics {
 
@@ -96,9 +81,6 @@ void settle(PullJudged& pull, const PullSetting& setting) {
 
 std::string_view word(WheelBearingKind kind) {
   return wordOf(kind);
-}
-std::optional<WheelBearingKind> wheelBearingKindFromWord(std::string_view text) {
-  return fromWord<WheelBearingKind>(text);
 }
 
 Result<PlayJudged> endFloat(const PlaySetting& setting) {

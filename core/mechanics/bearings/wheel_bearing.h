@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "base/result.h"
+#include "base/words.h"
 #include "measure/evaluation.h"
 #include "mechanics/judged.h"
 #include "units/quantity.h"
@@ -34,7 +37,6 @@ namespace sw::mechanics {
 
 enum class WheelBearingKind { EndFloat, PreloadPull, UnitWithoutSetting };
 [[nodiscard]] std::string_view word(WheelBearingKind kind);
-[[nodiscard]] std::optional<WheelBearingKind> wheelBearingKindFromWord(std::string_view text);
 
 inline constexpr Length kPlausibleFloatLeast = inches(0.001);
 inline constexpr Length kPlausibleFloatMost = inches(0.005);
@@ -77,3 +79,16 @@ struct PullJudged {
 [[nodiscard]] Result<PullJudged> preloadPull(const PullSetting& setting);
 
 }  // namespace sw::mechanics
+
+namespace sw {
+
+template <>
+struct Words<mechanics::WheelBearingKind> {
+  using E = mechanics::WheelBearingKind;
+  static constexpr std::array<std::pair<E, std::string_view>, 3> table{
+      {{E::EndFloat, "end_float"},
+       {E::PreloadPull, "preload_pull"},
+       {E::UnitWithoutSetting, "unit_without_setting"}}};
+};
+
+}  // namespace sw

@@ -4,9 +4,11 @@
 #include <array>
 #include <optional>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "base/result.h"
+#include "base/words.h"
 #include "mechanics/judged.h"
 
 // METHOD CARD: what becomes of the two brake discs of an axle
@@ -35,7 +37,6 @@ namespace sw::mechanics {
 
 enum class DiscCondition { None, Cracks, BlueSpots, HeavyCorrosion };
 [[nodiscard]] std::string_view word(DiscCondition condition);
-[[nodiscard]] std::optional<DiscCondition> discConditionFromWord(std::string_view text);
 
 enum class DiscAction { Keep, CleanAndIndex, Resurface, Replace, NotDecided };
 [[nodiscard]] std::string_view word(DiscAction action);
@@ -120,3 +121,17 @@ struct DiscDecision {
 [[nodiscard]] Result<DiscDecision> discDecision(const DiscDecisionInput& input);
 
 }  // namespace sw::mechanics
+
+namespace sw {
+
+template <>
+struct Words<mechanics::DiscCondition> {
+  using E = mechanics::DiscCondition;
+  static constexpr std::array<std::pair<E, std::string_view>, 4> table{
+      {{E::None, "none"},
+       {E::Cracks, "cracks"},
+       {E::BlueSpots, "blue_spots"},
+       {E::HeavyCorrosion, "heavy_corrosion"}}};
+};
+
+}  // namespace sw

@@ -2,25 +2,12 @@
 #include "mechanics/brakes/disc_thickness.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <string>
-#include <utility>
 
 #include "base/words.h"
 #include "mechanics/brakes/gauge_uncertainty.h"
 #include "mechanics/number_checks.h"
-
-namespace sw {
-
-template <>
-struct Words<mechanics::ThicknessGauge> {
-  static constexpr std::array<std::pair<mechanics::ThicknessGauge, std::string_view>, 2> table{
-      {{mechanics::ThicknessGauge::Micrometer, "micrometer"},
-       {mechanics::ThicknessGauge::CaliperOverLip, "caliper_over_lip"}}};
-};
-
-}  // namespace sw
 
 namespace sw::mechanics {
 
@@ -102,9 +89,6 @@ Judged<Length> taperOf(const DiscThicknessInput& input, Length first, Length oth
 
 std::string_view word(ThicknessGauge gauge) {
   return wordOf(gauge);
-}
-std::optional<ThicknessGauge> thicknessGaugeFromWord(std::string_view text) {
-  return fromWord<ThicknessGauge>(text);
 }
 
 Result<DiscThickness> discThickness(const DiscThicknessInput& input) {

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "base/result.h"
+#include "base/words.h"
 #include "mechanics/brakes/even_samples.h"
 #include "mechanics/judged.h"
 
@@ -35,7 +38,6 @@ namespace sw::mechanics {
 /// What touched the disc. A caliper over a lip spans lip and track.
 enum class ThicknessGauge { Micrometer, CaliperOverLip };
 [[nodiscard]] std::string_view word(ThicknessGauge gauge);
-[[nodiscard]] std::optional<ThicknessGauge> thicknessGaugeFromWord(std::string_view text);
 
 inline constexpr int kFewestWearPoints = 4;
 inline constexpr int kFewestJudderPoints = 8;
@@ -69,3 +71,14 @@ struct DiscThickness {
 [[nodiscard]] Result<DiscThickness> discThickness(const DiscThicknessInput& input);
 
 }  // namespace sw::mechanics
+
+namespace sw {
+
+template <>
+struct Words<mechanics::ThicknessGauge> {
+  using E = mechanics::ThicknessGauge;
+  static constexpr std::array<std::pair<E, std::string_view>, 2> table{
+      {{E::Micrometer, "micrometer"}, {E::CaliperOverLip, "caliper_over_lip"}}};
+};
+
+}  // namespace sw

@@ -9,16 +9,6 @@
 namespace sw {
 
 template <>
-struct Words<mechanics::DiscCondition> {
-  using E = mechanics::DiscCondition;
-  static constexpr std::array<std::pair<E, std::string_view>, 4> table{
-      {{E::None, "none"},
-       {E::Cracks, "cracks"},
-       {E::BlueSpots, "blue_spots"},
-       {E::HeavyCorrosion, "heavy_corrosion"}}};
-};
-
-template <>
 struct Words<mechanics::DiscAction> {
   using E = mechanics::DiscAction;
   static constexpr std::array<std::pair<E, std::string_view>, 5> table{
@@ -58,9 +48,6 @@ namespace sw::mechanics {
 
 std::string_view word(DiscCondition condition) {
   return wordOf(condition);
-}
-std::optional<DiscCondition> discConditionFromWord(std::string_view text) {
-  return fromWord<DiscCondition>(text);
 }
 std::string_view word(DiscAction action) {
   return wordOf(action);

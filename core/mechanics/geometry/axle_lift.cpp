@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mechanics/geometry/axle_lift.h"
 
-#include <array>
 #include <cmath>
 #include <utility>
 
@@ -9,14 +8,6 @@
 #include "mechanics/wheels/value_checks.h"
 
 namespace sw {
-
-template <>
-struct Words<mechanics::ArmLayout> {
-  static constexpr std::array<std::pair<mechanics::ArmLayout, std::string_view>, 3> table{
-      {{mechanics::ArmLayout::Leading, "leading"},
-       {mechanics::ArmLayout::Trailing, "trailing"},
-       {mechanics::ArmLayout::Parallel, "parallel"}}};
-};
 
 namespace mechanics {
 
@@ -41,9 +32,6 @@ double signOf(ArmLayout layout) {
 
 std::string_view word(ArmLayout layout) {
   return wordOf(layout);
-}
-std::optional<ArmLayout> armLayoutFromWord(std::string_view text) {
-  return fromWord<ArmLayout>(text);
 }
 
 Result<Angle> casterChange(const AxleLift& lift) {

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string_view>
+#include <utility>
 
 #include "base/result.h"
+#include "base/words.h"
 #include "units/quantity.h"
 
 // METHOD CARD: what lifting the body does to the caster of a live axle
@@ -31,7 +34,6 @@ namespace sw::mechanics {
 
 enum class ArmLayout { Leading, Trailing, Parallel };
 [[nodiscard]] std::string_view word(ArmLayout layout);
-[[nodiscard]] std::optional<ArmLayout> armLayoutFromWord(std::string_view text);
 
 struct AxleLift {
   ArmLayout layout = ArmLayout::Leading;
@@ -56,3 +58,14 @@ struct Wedge {
 [[nodiscard]] Result<Length> wedgeRise(Angle angle, Length length);
 
 }  // namespace sw::mechanics
+
+namespace sw {
+
+template <>
+struct Words<mechanics::ArmLayout> {
+  using E = mechanics::ArmLayout;
+  static constexpr std::array<std::pair<E, std::string_view>, 3> table{
+      {{E::Leading, "leading"}, {E::Trailing, "trailing"}, {E::Parallel, "parallel"}}};
+};
+
+}  // namespace sw

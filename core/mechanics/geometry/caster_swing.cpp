@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mechanics/geometry/caster_swing.h"
 
-#include <array>
 #include <cmath>
 #include <utility>
 
@@ -9,13 +8,6 @@
 #include "mechanics/wheels/value_checks.h"
 
 namespace sw {
-
-template <>
-struct Words<mechanics::TurnShown> {
-  static constexpr std::array<std::pair<mechanics::TurnShown, std::string_view>, 2> table{
-      {{mechanics::TurnShown::Turntable, "turntable"},
-       {mechanics::TurnShown::AboutAxis, "about_axis"}}};
-};
 
 namespace mechanics {
 
@@ -145,9 +137,6 @@ std::optional<Error> checkExact(const Swing& swing, Angle other, std::string_vie
 
 std::string_view word(TurnShown shown) {
   return wordOf(shown);
-}
-std::optional<TurnShown> turnShownFromWord(std::string_view text) {
-  return fromWord<TurnShown>(text);
 }
 
 Result<Angle> smallAngleSwing(const Swing& swing) {

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string_view>
+#include <utility>
 
 #include "base/result.h"
+#include "base/words.h"
 #include "units/quantity.h"
 
 // METHOD CARD: caster and kingpin inclination from a swing of the wheel
@@ -39,7 +42,6 @@ namespace sw::mechanics {
 
 enum class TurnShown { Turntable, AboutAxis };
 [[nodiscard]] std::string_view word(TurnShown shown);
-[[nodiscard]] std::optional<TurnShown> turnShownFromWord(std::string_view text);
 
 /// Two readings, the wheel steered as far to either side.
 struct Swing {
@@ -85,3 +87,14 @@ struct SwingUncertainty {
 [[nodiscard]] Result<Angle> casterToMeasure(Angle specified, Angle frame);
 
 }  // namespace sw::mechanics
+
+namespace sw {
+
+template <>
+struct Words<mechanics::TurnShown> {
+  using E = mechanics::TurnShown;
+  static constexpr std::array<std::pair<E, std::string_view>, 2> table{
+      {{E::Turntable, "turntable"}, {E::AboutAxis, "about_axis"}}};
+};
+
+}  // namespace sw

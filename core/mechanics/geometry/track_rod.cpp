@@ -11,19 +11,6 @@
 namespace sw {
 
 template <>
-struct Words<mechanics::RodPlace> {
-  static constexpr std::array<std::pair<mechanics::RodPlace, std::string_view>, 2> table{
-      {{mechanics::RodPlace::BehindAxle, "behind_axle"},
-       {mechanics::RodPlace::AheadOfAxle, "ahead_of_axle"}}};
-};
-
-template <>
-struct Words<mechanics::RodThread> {
-  static constexpr std::array<std::pair<mechanics::RodThread, std::string_view>, 2> table{
-      {{mechanics::RodThread::OneEnd, "one_end"}, {mechanics::RodThread::BothEnds, "both_ends"}}};
-};
-
-template <>
 struct Words<mechanics::RodChange> {
   static constexpr std::array<std::pair<mechanics::RodChange, std::string_view>, 3> table{
       {{mechanics::RodChange::Lengthen, "lengthen"},
@@ -68,14 +55,8 @@ RodChange changeOf(Angle toeIn, RodPlace place) {
 std::string_view word(RodPlace place) {
   return wordOf(place);
 }
-std::optional<RodPlace> rodPlaceFromWord(std::string_view text) {
-  return fromWord<RodPlace>(text);
-}
 std::string_view word(RodThread thread) {
   return wordOf(thread);
-}
-std::optional<RodThread> rodThreadFromWord(std::string_view text) {
-  return fromWord<RodThread>(text);
 }
 std::string_view word(RodChange change) {
   return wordOf(change);

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string_view>
+#include <utility>
 
 #include "base/result.h"
+#include "base/words.h"
 #include "units/quantity.h"
 
 // METHOD CARD: turns of a track-rod adjuster to a wanted toe
@@ -25,11 +28,9 @@ namespace sw::mechanics {
 
 enum class RodPlace { BehindAxle, AheadOfAxle };
 [[nodiscard]] std::string_view word(RodPlace place);
-[[nodiscard]] std::optional<RodPlace> rodPlaceFromWord(std::string_view text);
 
 enum class RodThread { OneEnd, BothEnds };
 [[nodiscard]] std::string_view word(RodThread thread);
-[[nodiscard]] std::optional<RodThread> rodThreadFromWord(std::string_view text);
 
 enum class RodChange { Lengthen, Shorten, Leave };
 [[nodiscard]] std::string_view word(RodChange change);
@@ -56,3 +57,21 @@ struct RodTurns {
 [[nodiscard]] Result<RodTurns> trackRodTurns(const TrackRod& rod, const ToeChange& change);
 
 }  // namespace sw::mechanics
+
+namespace sw {
+
+template <>
+struct Words<mechanics::RodThread> {
+  using E = mechanics::RodThread;
+  static constexpr std::array<std::pair<E, std::string_view>, 2> table{
+      {{E::OneEnd, "one_end"}, {E::BothEnds, "both_ends"}}};
+};
+
+template <>
+struct Words<mechanics::RodPlace> {
+  using E = mechanics::RodPlace;
+  static constexpr std::array<std::pair<E, std::string_view>, 2> table{
+      {{E::BehindAxle, "behind_axle"}, {E::AheadOfAxle, "ahead_of_axle"}}};
+};
+
+}  // namespace sw

@@ -11,21 +11,6 @@
 namespace sw {
 
 template <>
-struct Words<StandRating> {
-  static constexpr std::array<std::pair<StandRating, std::string_view>, 2> table{
-      {{StandRating::Each, "each"}, {StandRating::PerPair, "per_pair"}}};
-};
-
-template <>
-struct Words<AxleLoadKnowledge> {
-  static constexpr std::array<std::pair<AxleLoadKnowledge, std::string_view>, 4> table{
-      {{AxleLoadKnowledge::Weighed, "weighed"},
-       {AxleLoadKnowledge::FromVehicleDocuments, "vehicle_documents"},
-       {AxleLoadKnowledge::MassAndShare, "mass_and_share"},
-       {AxleLoadKnowledge::MassOnly, "mass_only"}}};
-};
-
-template <>
 struct Words<StandVerdict> {
   static constexpr std::array<std::pair<StandVerdict, std::string_view>, 2> table{
       {{StandVerdict::Enough, "enough"}, {StandVerdict::NotEnough, "not_enough"}}};
@@ -64,14 +49,8 @@ Result<Mass> axleLoadOf(const StandInput& input) {
 std::string_view word(StandRating rating) {
   return wordOf(rating);
 }
-std::optional<StandRating> standRatingFromWord(std::string_view text) {
-  return fromWord<StandRating>(text);
-}
 std::string_view word(AxleLoadKnowledge knowledge) {
   return wordOf(knowledge);
-}
-std::optional<AxleLoadKnowledge> axleLoadKnowledgeFromWord(std::string_view text) {
-  return fromWord<AxleLoadKnowledge>(text);
 }
 std::string_view word(StandVerdict verdict) {
   return wordOf(verdict);

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string_view>
+#include <utility>
 
 #include "base/result.h"
+#include "base/words.h"
 #include "units/quantity.h"
 
 // METHOD CARD: are the stands under an axle strong enough?
@@ -27,12 +30,10 @@ namespace sw {
 
 enum class StandRating { Each, PerPair };
 [[nodiscard]] std::string_view word(StandRating rating);
-[[nodiscard]] std::optional<StandRating> standRatingFromWord(std::string_view text);
 
 /// How the axle load is known, best first.
 enum class AxleLoadKnowledge { Weighed, FromVehicleDocuments, MassAndShare, MassOnly };
 [[nodiscard]] std::string_view word(AxleLoadKnowledge knowledge);
-[[nodiscard]] std::optional<AxleLoadKnowledge> axleLoadKnowledgeFromWord(std::string_view text);
 
 struct StandInput {
   AxleLoadKnowledge knowledge = AxleLoadKnowledge::Weighed;
@@ -60,5 +61,22 @@ struct StandOutcome {
 /// (field); OutOfRange "measure.not_positive" / "measure.not_finite" (field) and
 /// "stand_load.bad_share".
 [[nodiscard]] Result<StandOutcome> standLoad(const StandInput& input);
+
+template <>
+struct Words<StandRating> {
+  using E = StandRating;
+  static constexpr std::array<std::pair<E, std::string_view>, 2> table{
+      {{E::Each, "each"}, {E::PerPair, "per_pair"}}};
+};
+
+template <>
+struct Words<AxleLoadKnowledge> {
+  using E = AxleLoadKnowledge;
+  static constexpr std::array<std::pair<E, std::string_view>, 4> table{
+      {{E::Weighed, "weighed"},
+       {E::FromVehicleDocuments, "vehicle_documents"},
+       {E::MassAndShare, "mass_and_share"},
+       {E::MassOnly, "mass_only"}}};
+};
 
 }  // namespace sw

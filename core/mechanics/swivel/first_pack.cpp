@@ -11,13 +11,6 @@
 namespace sw {
 
 template <>
-struct Words<mechanics::FirstPackMethod> {
-  static constexpr std::pair<mechanics::FirstPackMethod, std::string_view> table[]{
-      {mechanics::FirstPackMethod::Nip, "nip"},
-      {mechanics::FirstPackMethod::EndFloat, "end_float"}};
-};
-
-template <>
 struct Words<mechanics::GapPattern> {
   static constexpr std::pair<mechanics::GapPattern, std::string_view> table[]{
       {mechanics::GapPattern::Even, "even"},
@@ -31,10 +24,6 @@ namespace sw::mechanics {
 
 std::string_view word(FirstPackMethod method) {
   return wordOf(method);
-}
-
-std::optional<FirstPackMethod> firstPackMethodFromWord(std::string_view text) {
-  return fromWord<FirstPackMethod>(text);
 }
 
 std::string_view word(GapPattern pattern) {

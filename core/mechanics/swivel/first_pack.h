@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "base/result.h"
+#include "base/words.h"
 #include "mechanics/swivel/shim_packs.h"
 #include "units/quantity.h"
 
@@ -31,7 +34,6 @@ namespace sw::mechanics {
 
 enum class FirstPackMethod { Nip, EndFloat };
 [[nodiscard]] std::string_view word(FirstPackMethod method);
-[[nodiscard]] std::optional<FirstPackMethod> firstPackMethodFromWord(std::string_view text);
 
 /// What the gaps at the bolts say.
 enum class GapPattern { Even, Tilted, OneBoltOff };
@@ -82,3 +84,14 @@ struct FirstPack {
 [[nodiscard]] Result<FirstPack> firstPack(const FirstPackInput& input);
 
 }  // namespace sw::mechanics
+
+namespace sw {
+
+template <>
+struct Words<mechanics::FirstPackMethod> {
+  using E = mechanics::FirstPackMethod;
+  static constexpr std::array<std::pair<E, std::string_view>, 2> table{
+      {{E::Nip, "nip"}, {E::EndFloat, "end_float"}}};
+};
+
+}  // namespace sw

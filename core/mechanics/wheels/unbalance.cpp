@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mechanics/wheels/unbalance.h"
 
-#include <array>
 #include <complex>
 #include <string>
 #include <utility>
@@ -10,12 +9,6 @@
 #include "mechanics/wheels/value_checks.h"
 
 namespace sw {
-
-template <>
-struct Words<mechanics::BalancePlane> {
-  static constexpr std::array<std::pair<mechanics::BalancePlane, std::string_view>, 2> table{
-      {{mechanics::BalancePlane::Inner, "inner"}, {mechanics::BalancePlane::Outer, "outer"}}};
-};
 
 namespace mechanics {
 
@@ -45,9 +38,6 @@ std::optional<Error> checkWeights(std::span<const WheelWeight> weights) {
 
 std::string_view word(BalancePlane plane) {
   return wordOf(plane);
-}
-std::optional<BalancePlane> balancePlaneFromWord(std::string_view text) {
-  return fromWord<BalancePlane>(text);
 }
 
 Mass massAt(Unbalance unbalance, Length radius) {

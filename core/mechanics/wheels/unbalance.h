@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <span>
 #include <string_view>
+#include <utility>
 
 #include "base/result.h"
+#include "base/words.h"
 #include "mechanics/wheels/polar.h"
 #include "units/quantity.h"
 
@@ -27,7 +30,6 @@ namespace sw::mechanics {
 
 enum class BalancePlane { Inner, Outer };
 [[nodiscard]] std::string_view word(BalancePlane plane);
-[[nodiscard]] std::optional<BalancePlane> balancePlaneFromWord(std::string_view text);
 
 struct WheelWeight {
   BalancePlane plane = BalancePlane::Inner;
@@ -79,3 +81,14 @@ inline constexpr double kGradeOfCarWheels = 40;  ///< mm/s, ISO 21940-11 (from m
 [[nodiscard]] Mass massAt(Unbalance unbalance, Length radius);
 
 }  // namespace sw::mechanics
+
+namespace sw {
+
+template <>
+struct Words<mechanics::BalancePlane> {
+  using E = mechanics::BalancePlane;
+  static constexpr std::array<std::pair<E, std::string_view>, 2> table{
+      {{E::Inner, "inner"}, {E::Outer, "outer"}}};
+};
+
+}  // namespace sw

@@ -138,9 +138,9 @@ TEST(WheelBearing, APullOffItsLineIsCorrectedDown) {
 TEST(WheelBearing, WordsForthAndBack) {
   for (const auto kind : {WheelBearingKind::EndFloat, WheelBearingKind::PreloadPull,
                           WheelBearingKind::UnitWithoutSetting}) {
-    EXPECT_EQ(wheelBearingKindFromWord(word(kind)), kind);
+    EXPECT_EQ(fromWord<WheelBearingKind>(word(kind)), kind);
   }
-  EXPECT_FALSE(wheelBearingKindFromWord("taper"));
+  EXPECT_FALSE(fromWord<WheelBearingKind>("taper"));
 }
 
 TEST(WheelBearing, RefusesWhatCannotBe) {

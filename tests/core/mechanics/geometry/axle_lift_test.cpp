@@ -69,7 +69,7 @@ TEST(AxleLift, RefusesWhatCannotBe) {
   EXPECT_EQ(wedgeAngle({millimetres(60), millimetres(60)}).error().field, "wedge_rise");
   EXPECT_EQ(wedgeAngle({millimetres(-1), millimetres(60)}).error().field, "wedge_rise");
   EXPECT_EQ(wedgeRise(degrees(50), millimetres(60)).error().field, "angle");
-  EXPECT_EQ(armLayoutFromWord(word(ArmLayout::Trailing)), ArmLayout::Trailing);
+  EXPECT_EQ(fromWord<ArmLayout>(word(ArmLayout::Trailing)), ArmLayout::Trailing);
 }
 
 }  // namespace

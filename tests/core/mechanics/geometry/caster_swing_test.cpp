@@ -218,7 +218,7 @@ TEST(CasterSwing, RefusesWhatCannotBe) {
   EXPECT_EQ(uncertaintyOfSwing({}, degrees(20), {degrees(-1), {}}).error().field,
             "reading_uncertainty");
   EXPECT_EQ(casterAtLevelFrame({}, degrees(31)).error().field, "frame_angle");
-  EXPECT_EQ(turnShownFromWord(word(TurnShown::AboutAxis)), TurnShown::AboutAxis);
+  EXPECT_EQ(fromWord<TurnShown>(word(TurnShown::AboutAxis)), TurnShown::AboutAxis);
 }
 
 }  // namespace

@@ -72,8 +72,8 @@ TEST(TrackRod, RefusesWhatCannotBe) {
 }
 
 TEST(TrackRod, WordsGoBothWays) {
-  EXPECT_EQ(rodPlaceFromWord(word(RodPlace::AheadOfAxle)), RodPlace::AheadOfAxle);
-  EXPECT_EQ(rodThreadFromWord(word(RodThread::BothEnds)), RodThread::BothEnds);
+  EXPECT_EQ(fromWord<RodPlace>(word(RodPlace::AheadOfAxle)), RodPlace::AheadOfAxle);
+  EXPECT_EQ(fromWord<RodThread>(word(RodThread::BothEnds)), RodThread::BothEnds);
   EXPECT_EQ(word(RodChange::Shorten), "shorten");
 }
 

@@ -104,15 +104,15 @@ TEST(StandLoad, NamesWhatIsMissingOrImpossible) {
 
 TEST(StandLoad, WordsRoundTrip) {
   for (StandRating rating : {StandRating::Each, StandRating::PerPair}) {
-    EXPECT_EQ(standRatingFromWord(word(rating)), rating);
+    EXPECT_EQ(fromWord<StandRating>(word(rating)), rating);
   }
   for (AxleLoadKnowledge knowledge :
        {AxleLoadKnowledge::Weighed, AxleLoadKnowledge::FromVehicleDocuments,
         AxleLoadKnowledge::MassAndShare, AxleLoadKnowledge::MassOnly}) {
-    EXPECT_EQ(axleLoadKnowledgeFromWord(word(knowledge)), knowledge);
+    EXPECT_EQ(fromWord<AxleLoadKnowledge>(word(knowledge)), knowledge);
   }
   EXPECT_EQ(word(StandVerdict::NotEnough), "not_enough");
-  EXPECT_EQ(standRatingFromWord("both"), std::nullopt);
+  EXPECT_EQ(fromWord<StandRating>("both"), std::nullopt);
 }
 
 }  // namespace

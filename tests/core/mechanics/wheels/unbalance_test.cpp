@@ -145,8 +145,8 @@ TEST(UnbalanceAtSpeed, RefusesWhatCannotBe) {
   EXPECT_EQ(unbalanceAtSpeed(many, geometry, {}, metres(1)).error().field, "weights");
   EXPECT_EQ(gradeAllowance(40, kilograms(20), 0, metres(0.2)).error().field, "speed");
   EXPECT_EQ(gradeOf({}, kilograms(0), 1).error().field, "wheel_mass");
-  EXPECT_EQ(balancePlaneFromWord(word(kOuter)), kOuter);
-  EXPECT_FALSE(balancePlaneFromWord("middle"));
+  EXPECT_EQ(fromWord<BalancePlane>(word(kOuter)), kOuter);
+  EXPECT_FALSE(fromWord<BalancePlane>("middle"));
 }
 
 }  // namespace
