@@ -7,6 +7,7 @@
 #include <string>
 
 #include "mechanics/number_checks.h"
+#include "mechanics/polar.h"
 
 namespace sw::mechanics {
 
@@ -101,8 +102,8 @@ Result<DiscIndex> indexFromParts(int studs, const HubAndDisc& parts) {
   if (auto checked = checkVector(parts.disc, "disc"); !checked) return failAs(checked);
   DiscIndex index;
   index.parts = parts;
-  index.parts.hub.vector.angle = onOneTurn(parts.hub.vector.angle.si());
-  index.parts.disc.vector.angle = onOneTurn(parts.disc.vector.angle.si());
+  index.parts.hub.vector.angle = withinATurn(parts.hub.vector.angle);
+  index.parts.disc.vector.angle = withinATurn(parts.disc.vector.angle);
   const double u =
       std::hypot(parts.hub.standardUncertainty.si(), parts.disc.standardUncertainty.si());
   for (int position = 0; position < studs; ++position) {

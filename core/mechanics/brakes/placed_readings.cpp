@@ -6,6 +6,7 @@
 #include <string>
 
 #include "mechanics/brakes/disc_runout.h"
+#include "mechanics/polar.h"
 
 namespace sw::mechanics {
 
@@ -22,7 +23,7 @@ tl::unexpected<Error> uneven(std::size_t at) {
 std::vector<double> placesOf(const std::vector<PlacedReading>& points) {
   std::vector<double> places;
   for (const PlacedReading& point : points) {
-    const double angle = onOneTurn(point.place.si()).si();
+    const double angle = withinATurn(point.place).si();
     places.push_back(angle > kTurn - kSamePlace ? 0 : angle);
   }
   std::sort(places.begin(), places.end());
@@ -42,7 +43,7 @@ Result<TurnSamples> evenTurns(const std::vector<PlacedReading>& points) {
   std::map<std::size_t, std::vector<Length>> byPlace;
   for (std::size_t at = 0; at < points.size(); ++at) {
     const double step = kTurn / static_cast<double>(places);
-    const double steps = onOneTurn(points[at].place.si()).si() / step;
+    const double steps = withinATurn(points[at].place).si() / step;
     if (std::abs(steps - std::round(steps)) * step >= kSamePlace) return uneven(at);
     byPlace[static_cast<std::size_t>(std::round(steps)) % places].push_back(points[at].reading);
   }

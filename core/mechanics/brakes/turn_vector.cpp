@@ -1,25 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mechanics/brakes/turn_vector.h"
 
-#include <cmath>
-#include <numbers>
+#include "mechanics/polar.h"
 
 namespace sw::mechanics {
 
-Angle onOneTurn(double radiansOfAny) {
-  constexpr double kTurn = 2 * std::numbers::pi;
-  double turned = std::fmod(radiansOfAny, kTurn);
-  if (turned < 0) turned += kTurn;
-  // A hair below 0 may round up to the whole turn.
-  return radians(turned < kTurn ? turned + 0.0 : 0.0);
-}
-
 VectorAmount fromComplex(std::complex<double> inMetres) {
-  return {metres(std::abs(inMetres)), onOneTurn(std::arg(inMetres))};
+  const Polar polar = toPolar(inMetres);
+  return {metres(polar.amount), polar.angle};
 }
 
 std::complex<double> toComplex(const VectorAmount& vector) {
-  return std::polar(vector.amount.si(), vector.angle.si());
+  return toComplex(Polar{vector.amount.si(), vector.angle});
 }
 
 }  // namespace sw::mechanics

@@ -4,7 +4,7 @@
 #include <array>
 
 #include "base/result.h"
-#include "mechanics/wheels/polar.h"
+#include "mechanics/polar.h"
 #include "units/quantity.h"
 
 // METHOD CARD: balancing with trial weights and a phase mark

@@ -8,7 +8,7 @@
 
 #include "base/result.h"
 #include "base/words.h"
-#include "mechanics/wheels/polar.h"
+#include "mechanics/polar.h"
 #include "units/quantity.h"
 
 // METHOD CARD: what weights on a turning wheel do

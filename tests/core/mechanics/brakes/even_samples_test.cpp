@@ -7,6 +7,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "mechanics/polar.h"
+
 namespace sw::mechanics {
 namespace {
 
@@ -116,14 +118,14 @@ TEST(EvenSamples, TurningTheMarkTurnsThePhase) {
   std::rotate(readings.begin(), readings.begin() + 1, readings.end());
   const VectorAmount after = *ordersOf(readings)[0].wave;
   EXPECT_NEAR(after.amount.si(), before.amount.si(), 1e-15);
-  EXPECT_NEAR(onOneTurn((before.angle - after.angle).si()).si(), degrees(60).si(), 1e-9);
+  EXPECT_NEAR(withinATurn(before.angle - after.angle).si(), degrees(60).si(), 1e-9);
 }
 
 TEST(EvenSamples, AnglesAreOnOneTurn) {
-  EXPECT_NEAR(inDegrees(onOneTurn(degrees(-90).si())), 270, 1e-9);
-  EXPECT_NEAR(inDegrees(onOneTurn(degrees(725).si())), 5, 1e-9);
-  EXPECT_EQ(onOneTurn(-1e-20).si(), 0) << "rounds to a whole turn, which is 0";
-  EXPECT_FALSE(std::signbit(onOneTurn(-0.0).si()));
+  EXPECT_NEAR(inDegrees(withinATurn(degrees(-90))), 270, 1e-9);
+  EXPECT_NEAR(inDegrees(withinATurn(degrees(725))), 5, 1e-9);
+  EXPECT_EQ(withinATurn(radians(-1e-20)).si(), 0) << "rounds to a whole turn, which is 0";
+  EXPECT_FALSE(std::signbit(withinATurn(radians(-0.0)).si()));
 }
 
 }  // namespace

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "mechanics/wheels/polar.h"
+#include "mechanics/polar.h"
 
 #include <cmath>
 #include <numbers>
@@ -20,7 +20,7 @@ Angle withinATurn(Angle angle) {
   const double rest = std::fmod(angle.si(), kTurn);
   const double positive = rest < 0 ? rest + kTurn : rest;
   // A tiny negative angle plus a turn rounds to the turn itself.
-  return radians(positive >= kTurn ? 0 : positive);
+  return radians(positive < kTurn ? positive + 0.0 : 0.0);
 }
 
 }  // namespace sw::mechanics
