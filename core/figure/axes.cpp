@@ -5,7 +5,6 @@
 #include <array>
 #include <charconv>
 #include <cmath>
-#include <numbers>
 
 namespace sw::figure {
 
@@ -19,7 +18,6 @@ constexpr double kNumberSize = 0.85;
 constexpr double kEmAMark = 4.5;
 constexpr double kPolarRoom = 1.9;
 constexpr double kPolarInner = 0.35;  // of the outer radius: small values stay apart
-constexpr int kArcPieces = 96;
 
 Path straight(Point a, Point b, Tone tone, double width) {
   Path path;
@@ -30,22 +28,6 @@ Path straight(Point a, Point b, Tone tone, double width) {
 }
 
 }  // namespace
-
-Point onCircle(Point centre, double radius, double degrees) {
-  const double angle = degrees * std::numbers::pi / 180.0;
-  return {centre.x + radius * std::sin(angle), centre.y - radius * std::cos(angle)};
-}
-
-std::vector<Point> arc(Point centre, double radius, double fromDegrees, double toDegrees) {
-  const double share = std::abs(toDegrees - fromDegrees) / 360.0;
-  const int pieces = std::max(2, static_cast<int>(std::ceil(kArcPieces * share)));
-  std::vector<Point> points;
-  for (int i = 0; i <= pieces; ++i) {
-    points.push_back(
-        onCircle(centre, radius, fromDegrees + (toDegrees - fromDegrees) * i / pieces));
-  }
-  return points;
-}
 
 void Range::include(double value) {
   low = std::min(low, value);

@@ -36,6 +36,14 @@ enum class Tone {
   Material,  ///< parts in a drawing
 };
 
+struct Colour {
+  unsigned char red = 0;
+  unsigned char green = 0;
+  unsigned char blue = 0;
+};
+/// On white paper.
+[[nodiscard]] Colour printColour(Tone tone);
+
 enum class Stroke { None, Solid, Dashed };
 
 /// An open or closed run of straight pieces.
@@ -91,6 +99,14 @@ struct Figure {
   void add(Text text);
   void add(Item item);
 };
+
+/// -1, 0 or 1 to the right and down.
+struct Way {
+  int x = 0;
+  int y = 0;
+};
+/// From the point to its text.
+[[nodiscard]] Way wayTo(Side side);
 
 /// Points of a circle arc, degrees clockwise from the top.
 [[nodiscard]] std::vector<Point> arc(Point centre, double radius, double fromDegrees,

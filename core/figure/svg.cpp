@@ -3,38 +3,21 @@
 
 #include <array>
 #include <charconv>
-#include <cmath>
 #include <string_view>
 
 namespace sw::figure {
 
 namespace {
 
-/// Print colours; the same set the sheet uses.
-std::string_view colourOf(Tone tone) {
-  switch (tone) {
-    case Tone::Ink:
-      return "#16191d";
-    case Tone::Quiet:
-      return "#4c535b";
-    case Tone::Grid:
-      return "#d5d9de";
-    case Tone::Accent:
-      return "#3b5b92";
-    case Tone::Limit:
-      return "#7a3e00";
-    case Tone::Good:
-      return "#1b6e8c";
-    case Tone::Doubt:
-      return "#8a5a00";
-    case Tone::Bad:
-      return "#a3243b";
-    case Tone::Second:
-      return "#6a4c93";
-    case Tone::Material:
-      return "#8b929a";
+std::string colourOf(Tone tone) {
+  const Colour colour = printColour(tone);
+  std::string text = "#";
+  for (const unsigned part : {colour.red, colour.green, colour.blue}) {
+    constexpr std::string_view kDigits = "0123456789abcdef";
+    text += kDigits[part / 16];
+    text += kDigits[part % 16];
   }
-  return "#16191d";
+  return text;
 }
 
 std::string number(double value) {
@@ -90,7 +73,7 @@ class SvgWriter {
   void put(const Path& path) {
     m_out += path.closed ? "<polygon points=\"" : "<polyline points=\"";
     for (const Point& point : path.points) m_out += px(point.x) + "," + px(point.y) + " ";
-    const std::string colour(colourOf(path.tone));
+    const std::string colour = colourOf(path.tone);
     m_out += "\" fill=\"" + (path.fill > 0 ? colour : "none") + "\" fill-opacity=\"" +
              number(path.fill) + "\"";
     if (path.stroke != Stroke::None) {
@@ -103,7 +86,7 @@ class SvgWriter {
   }
 
   void put(const Mark& mark) {
-    const std::string colour(colourOf(mark.tone));
+    const std::string colour = colourOf(mark.tone);
     if (mark.shape == MarkShape::Disc || mark.shape == MarkShape::Ring) {
       const bool full = mark.shape == MarkShape::Disc;
       m_out += "<circle cx=\"" + px(mark.at.x) + "\" cy=\"" + px(mark.at.y) + "\" r=\"" +
@@ -117,40 +100,13 @@ class SvgWriter {
   static std::vector<Path> outlineOf(const Mark& mark);
 
   void put(const Text& text) {
-    const auto [dx, anchor, dy] = placeOf(text.side);
+    const auto [x, y] = wayTo(text.side);
+    const char* const anchor = x > 0 ? "start" : x < 0 ? "end" : "middle";
+    const int dx = y == 0 ? x : 0;  // a corner needs no gap
     m_out += "<text x=\"" + px(text.at.x + 0.3 * dx) + "\" y=\"" +
-             px(text.at.y + (0.35 + 0.75 * dy) * text.size) + "\" font-size=\"" + px(text.size) +
-             "\" text-anchor=\"" + anchor + "\" fill=\"" + std::string(colourOf(text.tone)) + "\"" +
+             px(text.at.y + (0.35 + 0.75 * y) * text.size) + "\" font-size=\"" + px(text.size) +
+             "\" text-anchor=\"" + anchor + "\" fill=\"" + colourOf(text.tone) + "\"" +
              (text.strong ? " font-weight=\"bold\"" : "") + ">" + escaped(text.text) + "</text>";
-  }
-
-  struct Place {
-    int dx;
-    const char* anchor;
-    int dy;
-  };
-  static Place placeOf(Side side) {
-    switch (side) {
-      case Side::Centre:
-        return {0, "middle", 0};
-      case Side::Right:
-        return {1, "start", 0};
-      case Side::Left:
-        return {-1, "end", 0};
-      case Side::Above:
-        return {0, "middle", -1};
-      case Side::Below:
-        return {0, "middle", 1};
-      case Side::AboveRight:
-        return {0, "start", -1};
-      case Side::AboveLeft:
-        return {0, "end", -1};
-      case Side::BelowRight:
-        return {0, "start", 1};
-      case Side::BelowLeft:
-        return {0, "end", 1};
-    }
-    return {0, "middle", 0};
   }
 
   double m_em;
@@ -172,29 +128,6 @@ std::vector<Path> SvgWriter::outlineOf(const Mark& mark) {
 }
 
 }  // namespace
-
-std::vector<std::vector<Point>> markOutlines(const Mark& mark) {
-  const auto [x, y] = mark.at;
-  const double r = mark.radius;
-  switch (mark.shape) {
-    case MarkShape::Square: {
-      const double h = 0.85 * r;
-      return {{{x - h, y - h}, {x + h, y - h}, {x + h, y + h}, {x - h, y + h}}};
-    }
-    case MarkShape::Diamond:
-      return {{{x, y - r}, {x + r, y}, {x, y + r}, {x - r, y}}};
-    case MarkShape::Triangle:
-      return {{{x, y - r}, {x + 0.87 * r, y + 0.5 * r}, {x - 0.87 * r, y + 0.5 * r}}};
-    case MarkShape::Cross: {
-      const double h = 0.75 * r;
-      return {{{x - h, y - h}, {x + h, y + h}}, {{x - h, y + h}, {x + h, y - h}}};
-    }
-    case MarkShape::Disc:
-    case MarkShape::Ring:
-      return {arc(mark.at, r, 0, 360)};
-  }
-  return {};
-}
 
 std::string toSvg(const Figure& figure, double em) {
   return SvgWriter(em).write(figure);

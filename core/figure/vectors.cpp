@@ -31,35 +31,6 @@ Path headAt(Point tip, double towards, double length, Tone tone) {
                  tone, 1.0, 0.04);
 }
 
-struct Way {
-  int x = 0;
-  int y = 0;
-};
-
-Way wayTo(Side side) {
-  switch (side) {
-    case Side::Centre:
-      return {0, 0};
-    case Side::Right:
-      return {1, 0};
-    case Side::Left:
-      return {-1, 0};
-    case Side::Above:
-      return {0, -1};
-    case Side::Below:
-      return {0, 1};
-    case Side::AboveRight:
-      return {1, -1};
-    case Side::AboveLeft:
-      return {-1, -1};
-    case Side::BelowRight:
-      return {1, 1};
-    case Side::BelowLeft:
-      return {-1, 1};
-  }
-  return {};
-}
-
 }  // namespace
 
 Path line(Point from, Point to, Tone tone, double width) {

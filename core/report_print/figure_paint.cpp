@@ -42,38 +42,8 @@ QFont fontFor(const Text& text, const FigureLook& look) {
   return font;
 }
 
-/// -1, 0 or 1 for the way from the point to the text.
-struct Way {
-  int x = 0;
-  int y = 0;
-};
-
-Way wayOf(Side side) {
-  switch (side) {
-    case Side::Centre:
-      return {0, 0};
-    case Side::Right:
-      return {1, 0};
-    case Side::Left:
-      return {-1, 0};
-    case Side::Above:
-      return {0, -1};
-    case Side::Below:
-      return {0, 1};
-    case Side::AboveRight:
-      return {1, -1};
-    case Side::AboveLeft:
-      return {-1, -1};
-    case Side::BelowRight:
-      return {1, 1};
-    case Side::BelowLeft:
-      return {-1, 1};
-  }
-  return {};
-}
-
 QRectF boxAt(const Text& text, Side side, QSizeF size, double em, double distance) {
-  const Way way = wayOf(side);
+  const figure::Way way = figure::wayTo(side);
   const bool corner = way.x != 0 && way.y != 0;
   // At a corner there is little between the two, or the text would seem to belong to nothing.
   const double gap = (corner && distance <= 1 ? 0.1 : kGap * distance) * em;
@@ -178,29 +148,8 @@ FigureLook printLook(double emPixels) {
   font.setPixelSize(static_cast<int>(std::lround(emPixels)));
   return {font,
           [](Tone tone) {
-            switch (tone) {
-              case Tone::Ink:
-                return QColor(0x16, 0x19, 0x1d);
-              case Tone::Quiet:
-                return QColor(0x4c, 0x53, 0x5b);
-              case Tone::Grid:
-                return QColor(0xd5, 0xd9, 0xde);
-              case Tone::Accent:
-                return QColor(0x3b, 0x5b, 0x92);
-              case Tone::Limit:
-                return QColor(0x7a, 0x3e, 0x00);
-              case Tone::Good:
-                return QColor(0x1b, 0x6e, 0x8c);
-              case Tone::Doubt:
-                return QColor(0x8a, 0x5a, 0x00);
-              case Tone::Bad:
-                return QColor(0xa3, 0x24, 0x3b);
-              case Tone::Second:
-                return QColor(0x6a, 0x4c, 0x93);
-              case Tone::Material:
-                return QColor(0x8b, 0x92, 0x9a);
-            }
-            return QColor(Qt::black);
+            const figure::Colour colour = figure::printColour(tone);
+            return QColor(colour.red, colour.green, colour.blue);
           },
           QColor(Qt::white)};
 }
