@@ -1,38 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <gtest/gtest.h>
 
-#include <QImage>
-#include <algorithm>
 #include <array>
-#include <cmath>
-#include <cstdlib>
-#include <nlohmann/json.hpp>
-#include <ostream>
 
-#include "compute/calculation.h"
-#include "figure/vectors.h"
-#include "model/json.h"
-#include "printed.h"
-#include "report_print/figure_paint.h"
+#include "picture_checks.h"
 
 // Pictures of bolts, wheels and geometry drawn from inputs at the edges: nothing given that may be
-// left out, extreme values, signs turned, lists as long as they may be. Every text has room, all
-// stays on the paper, and every text can be read. With SW_PICTURES=DIR they are kept.
+// left out, extreme values, signs turned, lists as long as they may be.
 
-namespace sw::report_print {
+namespace sw::testing {
 namespace {
 
-struct Edge {
-  const char* calculation;
-  const char* name;
-  const char* input;
-};
-
-void PrintTo(const Edge& edge, std::ostream* out) {
-  *out << edge.calculation << " " << edge.name;
-}
-
-constexpr auto kEdges = std::to_array<Edge>({
+constexpr auto kEdges = std::to_array<PictureEdge>({
     {"thread", "tiny", R"({"thread": "M2"})"},
     {"thread", "coarseinch", R"({"thread": "1-1/2-6 UNC"})"},
     {"thread", "veryfine", R"({"thread": "M36x1"})"},
@@ -166,113 +145,15 @@ constexpr auto kEdges = std::to_array<Edge>({
      R"({"kingpin_spacing": "1220 mm", "wheelbase": "2.36 m", "inner": "80 deg"})"},
 });
 
-constexpr std::array kRooms{figure::Size{46, 26}, figure::Size{30, 18}, figure::Size{24, 20}};
-constexpr double kEm = 13;
-constexpr double kSmallestText = 0.75;  // em
-
-class EdgePictures : public ::testing::TestWithParam<Edge> {
- protected:
-  void SetUp() override { sw::testing::ensureGui(); }
-};
-
-compute::Draw drawOf(const Edge& edge) {
-  const auto calculation = compute::findCalculation(edge.calculation);
-  const auto input = model::parseJson(edge.input);
-  if (!calculation || !input) return {};
-  auto answer = compute::answerTo(*calculation, *input);
-  EXPECT_TRUE(answer) << (answer ? "" : answer.error().key + " " + answer.error().field);
-  return answer ? answer->draw : compute::Draw{};
-}
-
-void expectRoomForTexts(const figure::Figure& figure, const FigureLook& look) {
-  const TextPlaces places = placeTexts(figure, look);
-  for (const auto* text : places.crowded) ADD_FAILURE() << "crowded: " << text->text;
-  for (std::size_t i = 0; i < places.placed.size(); ++i) {
-    EXPECT_GE(places.placed[i].text->size, kSmallestText) << places.placed[i].text->text;
-    for (std::size_t j = 0; j < i; ++j) {
-      EXPECT_FALSE(places.placed[i].box.intersects(places.placed[j].box))
-          << places.placed[i].text->text << " over " << places.placed[j].text->text;
-    }
-  }
-}
-
-void expectOnPaper(const figure::Figure& figure) {
-  const auto check = [&](const figure::Point& point) {
-    const bool on = point.x > -0.5 && point.y > -0.5 && point.x < figure.size.width + 0.5 &&
-                    point.y < figure.size.height + 0.5;
-    EXPECT_TRUE(on) << point.x << " " << point.y;
-  };
-  for (const auto& item : figure.items) {
-    if (const auto* path = std::get_if<figure::Path>(&item)) {
-      std::for_each(path->points.begin(), path->points.end(), check);
-    }
-    if (const auto* mark = std::get_if<figure::Mark>(&item)) check(mark->at);
-    if (const auto* text = std::get_if<figure::Text>(&item)) check(text->at);
-  }
-}
+class EdgePictures : public PicturesOf<PictureEdge> {};
 
 TEST_P(EdgePictures, HaveRoomAndStayOnTheirPaper) {
-  const auto draw = drawOf(GetParam());
-  ASSERT_TRUE(draw);
-  for (const figure::Size& size : kRooms) {
-    SCOPED_TRACE(size.width);
-    const auto figure = draw(size);
-    const auto look = printLook(kEm);
-    expectOnPaper(figure);
-    expectRoomForTexts(figure, look);
-    if (const char* folder = std::getenv("SW_PICTURES"); folder != nullptr) {
-      const std::string name = std::string(folder) + "/edge-" + GetParam().calculation + "-" +
-                               GetParam().name + "-" + std::to_string(std::lround(size.width)) +
-                               ".png";
-      EXPECT_TRUE(picture(figure, look).save(QString::fromStdString(name)));
-    }
-  }
+  expectGoodPicture(GetParam());
 }
 
 INSTANTIATE_TEST_SUITE_P(Bench, EdgePictures, ::testing::ValuesIn(kEdges), [](const auto& row) {
-  std::string name = std::string(row.param.calculation) + row.param.name;
-  name.erase(std::remove(name.begin(), name.end(), '-'), name.end());
-  return name;
+  return testName(std::string(row.param.calculation) + row.param.name);
 });
 
-// Plane geometry.
-TEST(Vectors, BearingsGoClockwiseFromTheTop) {
-  using figure::Point;
-  EXPECT_NEAR(figure::bearing(Point{0, 0}, Point{0, -1}), 0, 1e-12);
-  EXPECT_NEAR(figure::bearing(Point{0, 0}, Point{1, 0}), 90, 1e-12);
-  EXPECT_NEAR(figure::bearing(Point{0, 0}, Point{0, 1}), 180, 1e-12);
-  for (const double degrees : {0.0, 33.0, 171.0, 250.0}) {
-    const Point there = figure::onCircle({3, 4}, 2.0, degrees);
-    EXPECT_NEAR(figure::distance({3, 4}, there), 2.0, 1e-12);
-    EXPECT_NEAR(std::remainder(figure::bearing({3, 4}, there) - degrees, 360.0), 0, 1e-9);
-    const Point turned = figure::turned(figure::onCircle({3, 4}, 2.0, 0), {3, 4}, degrees);
-    EXPECT_NEAR(figure::distance(turned, there), 0, 1e-12);
-  }
-}
-
-TEST(Vectors, AScaleKeepsProportionsAndStaysInItsBox) {
-  const figure::Scale scale({1, 2, 21, 8}, {-100, 100}, {0, 100});
-  const auto low = scale.at(-100, 0);
-  const auto high = scale.at(100, 100);
-  EXPECT_NEAR((high.x - low.x) / 200, (low.y - high.y) / 100, 1e-12);
-  EXPECT_NEAR(high.x - low.x, scale.em(200), 1e-12);
-  EXPECT_GE(low.x, 1 - 1e-9);
-  EXPECT_LE(high.x, 21 + 1e-9);
-  EXPECT_NEAR(high.y, 2, 1e-12);
-  EXPECT_NEAR(low.y, 8, 1e-12);
-}
-
-TEST(Vectors, AnArrowEndsInItsTipAndNowhereBeyond) {
-  figure::Figure figure;
-  add(figure, figure::Arrow{{0, 0}, {5, 0}});
-  double farthest = 0;
-  for (const auto& item : figure.items) {
-    for (const auto& point : std::get<figure::Path>(item).points) {
-      farthest = std::max(farthest, point.x);
-    }
-  }
-  EXPECT_NEAR(farthest, 5, 1e-12);
-}
-
 }  // namespace
-}  // namespace sw::report_print
+}  // namespace sw::testing
