@@ -18,6 +18,7 @@ constexpr double kMostOfShort = 0.75;    // of a short arrow, its head
 constexpr double kLeastArrow = 0.3;      // em, shorter ones have no head
 constexpr double kCornerReach = 0.75;    // of a mark's radius
 constexpr double kOutside = 1.5;         // em of an arrow from outside
+constexpr double kEndStroke = 0.45;      // half of the stroke at an end
 
 double headOf(double width) {
   return width < 0.15 ? kSlimHead : kHead;
@@ -109,6 +110,7 @@ Text label(const Mark& mark, std::string text, Side side, Room room) {
 
 void add(Figure& figure, const Arrow& arrow) {
   const double length = distance(arrow.from, arrow.to);
+  if (!(length > 0)) return;
   const double head = std::min(headOf(arrow.width), kMostOfShort * length);
   const bool room = length > kLeastArrow;
   const Point end = room ? between(arrow.to, arrow.from, 0.8 * head / length) : arrow.to;
@@ -118,10 +120,20 @@ void add(Figure& figure, const Arrow& arrow) {
   if (room) figure.add(headAt(arrow.to, bearing(arrow.from, arrow.to), head, arrow.tone));
 }
 
+Path endStroke(Point at, double towards, Tone tone, double width) {
+  return line(onCircle(at, kEndStroke, towards + 90), onCircle(at, kEndStroke, towards - 90), tone,
+              width);
+}
+
 void add(Figure& figure, const Dimension& dimension) {
-  const auto& [from, to, text, side, tone] = dimension;
+  const auto& [from, to, text, side, tone, ends] = dimension;
   const double towards = bearing(from, to);
-  if (distance(from, to) >= kShortDimension) {
+  const bool stroked = ends == DimensionEnds::Stroked;
+  if (stroked) {
+    figure.add(endStroke(from, towards, tone));
+    figure.add(endStroke(to, towards, tone));
+  }
+  if (stroked || distance(from, to) >= kShortDimension) {
     const Point middle = between(from, to, 0.5);
     add(figure, Arrow{middle, from, tone, 0.1});
     add(figure, Arrow{middle, to, tone, 0.1});
@@ -130,10 +142,12 @@ void add(Figure& figure, const Dimension& dimension) {
     add(figure, Arrow{onCircle(from, kOutside, towards + 180), from, tone, 0.1});
     add(figure, Arrow{onCircle(to, kOutside, towards), to, tone, 0.1});
   }
+  if (text.empty()) return;
   figure.add(Text{between(from, to, 0.5), text, side, Room::Movable, tone, kLabelSize});
 }
 
 void add(Figure& figure, const Turn& turn) {
+  if (turn.toDegrees == turn.fromDegrees) return;
   const double head = headOf(turn.width);
   const double headDegrees = head / turn.radius * 180.0 / std::numbers::pi;
   const double sense = turn.toDegrees < turn.fromDegrees ? -1 : 1;

@@ -35,7 +35,7 @@ inline constexpr double kLabelSize = 0.9;  // em
 /// A text beside a mark and clear of it, in its tone.
 [[nodiscard]] Text label(const Mark& mark, std::string text, Side side, Room room = Room::Movable);
 
-/// Its head ends in `to`. One too short for a head is drawn without.
+/// Its head ends in `to`. One too short for a head is drawn without; one of no length, not at all.
 struct Arrow {
   Point from;
   Point to;
@@ -45,14 +45,21 @@ struct Arrow {
 };
 void add(Figure& figure, const Arrow& arrow);
 
-/// A distance between two points with heads at both ends; from outside where it is short. The text
-/// lies at the middle.
+/// A short stroke across a way of that bearing.
+[[nodiscard]] Path endStroke(Point at, double towards, Tone tone, double width = 0.1);
+
+/// Stroked ends stand on their own; open ones lie on lines of the drawing.
+enum class DimensionEnds { Open, Stroked };
+
+/// A distance between two points with heads at both ends; from outside where it is short and there
+/// are no end strokes. A text lies at the middle.
 struct Dimension {
   Point from;
   Point to;
-  std::string text;
+  std::string text = {};
   Side side = Side::Above;
   Tone tone = Tone::Ink;
+  DimensionEnds ends = DimensionEnds::Open;
 };
 void add(Figure& figure, const Dimension& dimension);
 

@@ -43,16 +43,16 @@ void drawState(Figure& figure, const Axes& axes, const AxialState& state) {
   const double given = inMillimetres(state.displacement);
   const double load = state.load.si() / kKilonewton;
   const Point at = axes.inside(given, load);
-  figure.add(figure::dashedLine(axes.at(given, 0), at, Tone::Quiet, 0.1));
-  figure.add(figure::dashedLine(axes.at(0, load), at, Tone::Quiet, 0.1));
+  figure.add(figure::dashed(axes.at(given, 0), at, Tone::Quiet, 0.1));
+  figure.add(figure::dashed(axes.at(0, load), at, Tone::Quiet, 0.1));
   // A shim brings each bearing of the pair half of its thickness.
   const double step = 0.5 * inMillimetres(kShimStep);
   const double rise = state.shimSlope.si() * kShimStep.si() / kKilonewton;
   if (step > kLeastStep * axes.x().high) {
     const Point corner = axes.inside(given + step, load);
     const Point end = axes.inside(given + step, load + rise);
-    figure::arrow(figure, at, corner, Tone::Second, 0.14);
-    figure::arrow(figure, corner, end, Tone::Second, 0.14);
+    add(figure, figure::Arrow{at, corner, Tone::Second, 0.14});
+    add(figure, figure::Arrow{corner, end, Tone::Second, 0.14});
     figure.add(Text{{0.5 * (at.x + corner.x), at.y + 0.4},
                     "0.01 mm of shim",
                     Side::Below,

@@ -69,8 +69,10 @@ void wheelEdgeOn(Sketch& sketch) {
 /// A play at the top or bottom edge of the wheel.
 void acrossArrow(Sketch& sketch, double y) {
   const double half = 0.75 * kTyreShare * sketch.reach;
-  figure::dimension(sketch.figure, {sketch.middle.x - half, y}, {sketch.middle.x + half, y},
-                    Tone::Accent);
+  add(sketch.figure, figure::Dimension{.from = {sketch.middle.x - half, y},
+                                       .to = {sketch.middle.x + half, y},
+                                       .tone = Tone::Accent,
+                                       .ends = figure::DimensionEnds::Stroked});
 }
 
 Figure rockedWheel(const PlayLimitsShown& shown, Size size) {
@@ -107,16 +109,16 @@ Figure steeringWheel(const PlayLimitsShown& shown, Size size) {
   Figure& figure = sketch.figure;
   const double radius = std::min(0.72 * sketch.reach, 0.4 * size.width);
   const double rim = 0.16 * radius;
-  figure.add(figure::circle(sketch.middle, radius, Tone::Material, 0.3));
-  figure.add(figure::circle(sketch.middle, radius - rim, Tone::Material, 0));
-  figure.add(figure::circle(sketch.middle, 0.22 * radius, Tone::Material, 0.3));
+  figure.add(figure::disc(sketch.middle, radius, Tone::Material, 0.3));
+  figure.add(figure::circle(sketch.middle, radius - rim, Tone::Material));
+  figure.add(figure::disc(sketch.middle, 0.22 * radius, Tone::Material, 0.3));
   for (const double degrees : {90.0, 180.0, 270.0}) {
-    figure.add(figure::straightLine(figure::onCircle(sketch.middle, 0.22 * radius, degrees),
-                                    figure::onCircle(sketch.middle, radius - rim, degrees),
-                                    Tone::Material, 0.3));
+    figure.add(figure::line(figure::onCircle(sketch.middle, 0.22 * radius, degrees),
+                            figure::onCircle(sketch.middle, radius - rim, degrees), Tone::Material,
+                            0.3));
   }
-  figure::turnArrow(figure, sketch.middle, radius - rim / 2, 0, 24, Tone::Accent, 0.2);
-  figure::turnArrow(figure, sketch.middle, radius - rim / 2, 0, -24, Tone::Accent, 0.2);
+  add(figure, figure::Turn{sketch.middle, radius - rim / 2, 0, 24, Tone::Accent, 0.2});
+  add(figure, figure::Turn{sketch.middle, radius - rim / 2, 0, -24, Tone::Accent, 0.2});
   const double top = sketch.middle.y - radius - 0.2;
   words(figure, sketch.middle.x, top, "lash at its rim",
         amountOf(shown.lash.value_or(shown.lashBritish.value_or(Length{}))));

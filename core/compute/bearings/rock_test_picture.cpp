@@ -5,6 +5,7 @@
 
 #include "compute/verdict_mark.h"
 #include "figure/drawing.h"
+#include "figure/number_line.h"
 
 namespace sw::compute {
 
@@ -13,10 +14,10 @@ namespace {
 using figure::Figure;
 using figure::Mark;
 using figure::MarkShape;
+using figure::NumberLine;
 using figure::Point;
 using figure::Range;
 using figure::Room;
-using figure::RowScale;
 using figure::Side;
 using figure::Text;
 using figure::Tone;
@@ -53,27 +54,27 @@ struct Row {
   [[nodiscard]] double middle() const { return 0.5 * (top + bottom); }
 };
 
-void drawReadings(Figure& figure, const RowScale& scale, const Row& row,
+void drawReadings(Figure& figure, const NumberLine& scale, const Row& row,
                   const std::vector<Length>& readings) {
   for (const Length reading : readings) {
-    figure.add(Mark{
-        {scale.inside(inMillimetres(reading)), row.middle()}, MarkShape::Ring, Tone::Ink, 0.3});
+    figure.add(
+        Mark{{scale.at(inMillimetres(reading)), row.middle()}, MarkShape::Ring, Tone::Ink, 0.3});
   }
 }
 
 /// What does not matter here ends at this line, from the start of the part.
-void drawNoticeable(Figure& figure, const RowScale& scale, const Row& row, double value,
+void drawNoticeable(Figure& figure, const NumberLine& scale, const Row& row, double value,
                     const std::string& words) {
-  const double x = scale.inside(value);
-  figure.add(figure::dashedLine({x, row.top}, {x, row.bottom + 0.4}, Tone::Limit));
+  const double x = scale.at(value);
+  figure.add(figure::dashed({x, row.top}, {x, row.bottom + 0.4}, Tone::Limit));
   if (words.empty()) return;
   figure.add(Text{{x, row.bottom + 0.35}, words, Side::Below, Room::Movable, Tone::Limit, 0.8});
 }
 
-void drawPart(Figure& figure, const RowScale& scale, const Row& row, Point span, Tone tone,
+void drawPart(Figure& figure, const NumberLine& scale, const Row& row, Point span, Tone tone,
               const std::string& words) {
-  const double left = scale.inside(span.x);
-  const double right = scale.inside(span.y);
+  const double left = scale.at(span.x);
+  const double right = scale.at(span.y);
   figure.add(figure::box({left, row.top}, {right, row.bottom}, tone, 0.4));
   if (words.empty()) return;
   figure.add(Text{{left, row.top - 0.1}, words, Side::AboveRight, Room::Movable, tone, 0.9, true});
@@ -114,12 +115,12 @@ Figure rockTestPicture(const RockTestInput& input, const RockTest& test,
   figure.description = "Swivel " + amount(test.swivel) + ", wheel bearing " + amount(test.bearing);
   const double swivel = inMillimetres(test.swivel.rock.value);
   const Rocks rocks{swivel, swivel + inMillimetres(test.bearing.rock.value)};
-  const double bottom = size.height - figure::kScaleRoom;
+  const double bottom = size.height - figure::kRoomBelowLine;
   const double pitch = (bottom - kTop) / 2;
   const double bar = kBarShare * pitch;
   const Row on{kTop + kWords, kTop + kWords + bar};
   const Row off{on.top + pitch, on.bottom + pitch};
-  const RowScale scale(rockRange(input, test, rocks, expected), kLeft, size.width - 1.0);
+  const NumberLine scale(kLeft, size.width - 1.0, rockRange(input, test, rocks, expected));
   scale.draw(figure, kTop, bottom, "rock at the rim, mm");
   figure.add(Text{{kLeft - 0.5, on.middle()}, "brake on", Side::Left, Room::Fixed, Tone::Ink, 0.9});
   figure.add(
@@ -128,13 +129,13 @@ Figure rockTestPicture(const RockTestInput& input, const RockTest& test,
   drawPart(figure, scale, off, {0, std::min(rocks.swivel, rocks.all)}, Tone::Second, "");
   drawPart(figure, scale, off, {rocks.swivel, rocks.all}, Tone::Accent,
            "bearing " + amount(test.bearing));
-  figure.add(figure::dashedLine({scale.inside(rocks.swivel), on.bottom},
-                                {scale.inside(rocks.swivel), off.top}, Tone::Second, 0.1));
+  figure.add(figure::dashed({scale.at(rocks.swivel), on.bottom}, {scale.at(rocks.swivel), off.top},
+                            Tone::Second, 0.1));
   const double noticeable = inMillimetres(input.noticeable);
   drawNoticeable(figure, scale, on, noticeable, "noticeable");
   drawNoticeable(figure, scale, off, rocks.swivel + noticeable, "");
   if (expected) {
-    const Point at{scale.inside(rocks.swivel + inMillimetres(*expected)), off.bottom};
+    const Point at{scale.at(rocks.swivel + inMillimetres(*expected)), off.bottom};
     figure.add(Mark{{at.x, at.y + 0.35}, MarkShape::Triangle, Tone::Accent, 0.45});
     figure.add(Text{{at.x, at.y + 0.6},
                     "expected of its float",

@@ -47,7 +47,7 @@ void drawDisc(Figure& figure, const Axes& axes, const TorqueVariationShown& show
   const auto x = [&](int i) { return axes.at(360.0 * i / pieces, 0).x; };
   for (int i = 0; i <= pieces; ++i) faces.push_back({x(i), kDiscMiddle - half(i)});
   for (int i = pieces; i >= 0; --i) faces.push_back({x(i), kDiscMiddle + half(i)});
-  figure.add(figure::shape(std::move(faces), Tone::Material, 0.3));
+  figure.add(figure::outline(std::move(faces), Tone::Material, 0.3));
   const double crest = (90.0 + 360.0 * (shown.order - 1)) / shown.order;
   figure.add(Text{{axes.at(crest, 0).x, kDiscMiddle},
                   "+" + figureWords(shown.thicknessVariation.si(), QuantityKind::Length),
@@ -64,9 +64,9 @@ void drawGuides(Figure& figure, const Axes& axes, int order, double corner) {
   for (int k = 0; k < order; ++k) {
     const double place = (90.0 + 360.0 * k) / order;
     const Point crest = axes.at(place, axes.y().high);
-    figure.add(figure::dashedLine({crest.x, kDiscMiddle + kThick},
-                                  {crest.x, corner + axes.at(0, axes.y().high / kAir).y},
-                                  Tone::Accent, 0.08));
+    figure.add(figure::dashed({crest.x, kDiscMiddle + kThick},
+                              {crest.x, corner + axes.at(0, axes.y().high / kAir).y}, Tone::Accent,
+                              0.08));
   }
 }
 
@@ -83,7 +83,10 @@ Figure torqueFigure(const Axes& axes, const TorqueVariationShown& shown, figure:
     points.push_back({place, half * wave(place, shown.order)});
   }
   figure.add(axes.line(points, Tone::Ink));
-  figure::dimension(figure, axes.at(kRangeAt, -half), axes.at(kRangeAt, half), Tone::Accent);
+  add(figure, figure::Dimension{.from = axes.at(kRangeAt, -half),
+                                .to = axes.at(kRangeAt, half),
+                                .tone = Tone::Accent,
+                                .ends = figure::DimensionEnds::Stroked});
   return figure;
 }
 

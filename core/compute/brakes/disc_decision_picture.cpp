@@ -7,6 +7,7 @@
 
 #include "compute/verdict_mark.h"
 #include "figure/drawing.h"
+#include "figure/number_line.h"
 
 namespace sw::compute {
 
@@ -14,10 +15,10 @@ namespace {
 
 using figure::Figure;
 using figure::MarkShape;
+using figure::NumberLine;
 using figure::Point;
 using figure::Range;
 using figure::Room;
-using figure::RowScale;
 using figure::Side;
 using figure::Text;
 using figure::Tone;
@@ -86,12 +87,12 @@ std::string conditionWords(DiscCondition condition) {
   return words;
 }
 
-void drawThickness(Figure& figure, const RowScale& scale, const JudgedDisc& disc, double y) {
-  const Point now{scale.inside(inMillimetres(disc.minimum.value)), y};
+void drawThickness(Figure& figure, const NumberLine& scale, const JudgedDisc& disc, double y) {
+  const Point now{scale.at(inMillimetres(disc.minimum.value)), y};
   const Verdict verdict = disc.minimum.verdict;
   if (disc.afterMachining) {
-    const double x = scale.inside(inMillimetres(disc.afterMachining->value));
-    figure::arrow(figure, now, {x + 0.4, y}, Tone::Accent, 0.14);
+    const double x = scale.at(inMillimetres(disc.afterMachining->value));
+    add(figure, figure::Arrow{now, {x + 0.4, y}, Tone::Accent, 0.14});
     figure.add(verdictMark({x, y}, disc.afterMachining->verdict, 0.4));
   }
   const bool faulty = disc.condition != DiscCondition::None;
@@ -111,14 +112,14 @@ void drawThickness(Figure& figure, const RowScale& scale, const JudgedDisc& disc
 void drawThicknesses(Figure& figure, const DecisionInput& input, const DiscDecision& decision,
                      double bottom) {
   const auto& limits = input.decision.limits;
-  const RowScale scale(thicknessRange(input, decision), kLeft, figure.size.width - 1.0);
+  const NumberLine scale(kLeft, figure.size.width - 1.0, thicknessRange(input, decision));
   const double discard = scale.at(inMillimetres(limits.discard));
   figure.add(figure::area({scale.left(), kTop}, {discard, bottom}, Tone::Limit, 0.12));
   scale.draw(figure, kTop, bottom, "thickness, mm");
-  drawLimit(figure, discard, bottom, "discard", figure::straightLine({}, {}, Tone::Limit, 0.22));
+  drawLimit(figure, discard, bottom, "discard", figure::line({}, {}, Tone::Limit, 0.22));
   if (limits.machineTo) {
     drawLimit(figure, scale.at(inMillimetres(*limits.machineTo)), bottom, "machine to",
-              figure::dashedLine({}, {}, Tone::Limit));
+              figure::dashed({}, {}, Tone::Limit));
   }
   const double row = (bottom - kTop) / static_cast<double>(decision.discs.size());
   for (std::size_t at = 0; at < decision.discs.size(); ++at) {
@@ -128,9 +129,9 @@ void drawThicknesses(Figure& figure, const DecisionInput& input, const DiscDecis
     drawThickness(figure, scale, decision.discs[at], y);
     const auto& cut = decision.discs[at].afterMachining;
     if (at > 0 || !cut) continue;
-    const double now = scale.inside(inMillimetres(decision.discs[at].minimum.value));
+    const double now = scale.at(inMillimetres(decision.discs[at].minimum.value));
     figure.add(Text{{now, y - 0.4}, "now", Side::Above, Room::Optional, Tone::Quiet, kWordsSize});
-    figure.add(Text{{scale.inside(inMillimetres(cut->value)), y - 0.4},
+    figure.add(Text{{scale.at(inMillimetres(cut->value)), y - 0.4},
                     "cut",
                     Side::Above,
                     Room::Optional,
@@ -139,10 +140,11 @@ void drawThicknesses(Figure& figure, const DecisionInput& input, const DiscDecis
   }
 }
 
-void drawShare(Figure& figure, const RowScale& scale, const ShareRow& row, double y, double half) {
+void drawShare(Figure& figure, const NumberLine& scale, const ShareRow& row, double y,
+               double half) {
   const VerdictLook look = lookOf(row.judged.verdict);
   const double share = row.judged.value.si() / row.limit.si();
-  const Point end{scale.inside(share), y};
+  const Point end{scale.at(share), y};
   figure.add(figure::box({scale.left(), y - half}, {end.x, y + half}, look.tone, 0.35));
   figure.add(verdictMark(end, row.judged.verdict, 0.42));
   figure.add(Text{{kLeft - 0.5, y}, row.name, Side::Left, Room::Fixed, Tone::Ink, kWordsSize});
@@ -159,14 +161,14 @@ void drawShares(Figure& figure, const std::vector<ShareRow>& rows, double top, d
   for (const ShareRow& row : rows) {
     range.include(std::min(kMostShare, 1.3 * row.judged.value.si() / row.limit.si()));
   }
-  const RowScale scale(range, kLeft, figure.size.width - kRight);
+  const NumberLine scale(kLeft, figure.size.width - kRight, range);
   const double pitch = (bottom - top) / static_cast<double>(rows.size());
   const double half = std::min(0.5, 0.34 * pitch);
   for (std::size_t i = 0; i < rows.size(); ++i) {
     drawShare(figure, scale, rows[i], top + (static_cast<double>(i) + 0.5) * pitch, half);
   }
   const double limit = scale.at(1);
-  figure.add(figure::dashedLine({limit, top}, {limit, bottom}, Tone::Limit));
+  figure.add(figure::dashed({limit, top}, {limit, bottom}, Tone::Limit));
   figure.add(Text{{limit, top}, "limit", Side::Above, Room::Movable, Tone::Limit, 0.85});
 }
 
@@ -198,11 +200,11 @@ Figure discDecisionPicture(const DecisionInput& input, const DiscDecision& decis
       "limits: " +
       std::string(word(decision.action));
   const auto rows = shareRows(input, decision);
-  const double all = size.height - kTop - figure::kScaleRoom;
+  const double all = size.height - kTop - figure::kRoomBelowLine;
   const double thickness = rows.empty() ? all : std::max(3.4, 0.34 * all);
   drawThicknesses(figure, input, decision, kTop + thickness);
   if (!rows.empty()) {
-    drawShares(figure, rows, kTop + thickness + figure::kScaleRoom + 0.6, size.height - 0.3);
+    drawShares(figure, rows, kTop + thickness + figure::kRoomBelowLine + 0.6, size.height - 0.3);
   }
   drawDecision(figure, decision.action);
   return figure;

@@ -66,7 +66,7 @@ Figure barsFigure(const DiscIndex& index, const std::optional<Length>& limit, Si
   drawBars(figure, axes, index);
   if (!limit) return figure;
   const double y = axes.at(0, inMillimetres(*limit)).y;
-  figure.add(figure::dashedLine({axes.left(), y}, {axes.right(), y}, Tone::Limit));
+  figure.add(figure::dashed({axes.left(), y}, {axes.right(), y}, Tone::Limit));
   figure.add(Text{{axes.left() - 0.3, y}, "limit", Side::Left, Room::Fixed, Tone::Limit, 0.85});
   return figure;
 }
@@ -78,16 +78,16 @@ Figure discFigure(const DiscIndex& index, Size size) {
   const Point centre{size.width / 2, size.height / 2};
   const double outer = std::min(size.width, size.height) / 2 - 0.4;
   const double studs = 0.58 * outer;
-  figure.add(figure::circle(centre, outer, Tone::Material, 0.25));
-  figure.add(figure::circle(centre, 0.87 * outer, Tone::Material, 0, 0.06));
-  figure.add(figure::circle(centre, 0.2 * outer, Tone::Material, 0));
+  figure.add(figure::disc(centre, outer, Tone::Material, 0.25));
+  figure.add(figure::circle(centre, 0.87 * outer, Tone::Material, 0.06));
+  figure.add(figure::circle(centre, 0.2 * outer, Tone::Material));
   const auto count = static_cast<int>(index.positions.size());
   for (int stud = 0; stud < count; ++stud) {
     const double degrees = 360.0 * stud / count;
     const Point at = figure::onCircle(centre, studs, degrees);
     const bool named = stud == index.best || stud == 0;
-    figure.add(figure::circle(at, 0.42, stud == index.best ? Tone::Accent : Tone::Ink,
-                              stud == index.best ? 1.0 : 0.0));
+    figure.add(figure::disc(at, 0.42, stud == index.best ? Tone::Accent : Tone::Ink,
+                            stud == index.best ? 1.0 : 0.0));
     figure.add(Text{figure::onCircle(centre, studs - 1.05, degrees), std::to_string(stud),
                     Side::Centre, named ? Room::Fixed : Room::Optional,
                     named ? Tone::Ink : Tone::Quiet, 0.85});
@@ -95,8 +95,8 @@ Figure discFigure(const DiscIndex& index, Size size) {
   figure.add(
       figure::Mark{figure::onCircle(centre, 0.94 * outer, 0), MarkShape::Triangle, Tone::Ink, 0.4});
   if (index.best > 0) {
-    figure::turnArrow(figure, centre, 0.76 * outer, 0, 360.0 * index.best / count, Tone::Accent,
-                      0.22);
+    add(figure,
+        figure::Turn{centre, 0.76 * outer, 0, 360.0 * index.best / count, Tone::Accent, 0.22});
   }
   return figure;
 }

@@ -72,7 +72,7 @@ void drawOutlook(Figure& figure, const Axes& axes, const DiscWearInput& input, c
   const double soon = last + thousands(wear.distanceLeast);
   const double late = wear.distanceMost ? last + thousands(*wear.distanceMost) : axes.x().high;
   const double lateThickness = wear.distanceMost ? discard : now;
-  figure.add(figure::shape(
+  figure.add(figure::outline(
       {axes.inside(last, now), axes.inside(late, lateThickness), axes.inside(soon, discard)},
       Tone::Accent, 0.16, 0.01));
   const double start = axes.x().low;
@@ -85,7 +85,7 @@ void drawOutlook(Figure& figure, const Axes& axes, const DiscWearInput& input, c
   // Where the line leaves the picture before it meets discard, it ends at the edge.
   const double end = std::min(axes.x().high, last + thousands(wear.distance));
   figure.add(
-      figure::dashedLine(axes.inside(last, now), axes.at(end, lineAt(end).y), Tone::Accent, 0.18));
+      figure::dashed(axes.inside(last, now), axes.at(end, lineAt(end).y), Tone::Accent, 0.18));
   const Point middle = axes.inside(0.5 * (last + end), lineAt(0.5 * (last + end)).y);
   figure.add(
       Text{middle, "if wear goes on alike", Side::AboveRight, Room::Optional, Tone::Accent, 0.85});
@@ -110,7 +110,7 @@ std::string roadWords(Length road) {
 void drawRecheck(Figure& figure, const Axes& axes, const DiscWear& wear, double last) {
   const double road = last + thousands(wear.recheck);
   const Point foot = axes.inside(road, axes.y().low);
-  figure.add(figure::straightLine(foot, {foot.x, axes.top()}, Tone::Second, 0.16));
+  figure.add(figure::line(foot, {foot.x, axes.top()}, Tone::Second, 0.16));
   figure.add(Mark{{foot.x, axes.top()}, MarkShape::Triangle, Tone::Second, 0.5});
   const bool left = foot.x > 0.5 * (axes.left() + axes.right());
   const Side side = left ? Side::Left : Side::Right;
@@ -140,8 +140,8 @@ Figure discWearPicture(const DiscWearInput& input, const DiscWear& wear, figure:
                           Tone::Limit, 0.1));
   axes.draw(figure, {.title = "odometer, thousand km"}, {.title = "thickness, mm"});
   drawOutlook(figure, axes, input, wear, last);
-  figure.add(figure::straightLine(axes.at(axes.x().low, discard), axes.at(axes.x().high, discard),
-                                  Tone::Limit, 0.2));
+  figure.add(figure::line(axes.at(axes.x().low, discard), axes.at(axes.x().high, discard),
+                          Tone::Limit, 0.2));
   figure.add(Text{axes.at(axes.x().low, discard),
                   "discard " + limitWords(input.discard.si(), defaultUnit(QuantityKind::Length)),
                   Side::AboveRight, Room::Movable, Tone::Limit, 0.9});

@@ -69,7 +69,7 @@ void drawHub(Figure& figure, const Section& section, SeatFault fault) {
   const bool speck = fault == SeatFault::Speck;
   const Point corner{left.x, speck ? section.top() : left.y};
   figure.add(
-      figure::shape({corner, right, {right.x, bottom}, {left.x, bottom}}, Tone::Material, 0.3));
+      figure::outline({corner, right, {right.x, bottom}, {left.x, bottom}}, Tone::Material, 0.3));
   if (!speck) return;
   figure::hatch(figure, {left.x, section.top()}, {right.x, bottom}, Tone::Material, 0.7);
   figure.add(figure::area({left.x, section.top()}, {left.x + 0.8, left.y}, Tone::Bad, 1.0));
@@ -78,10 +78,10 @@ void drawHub(Figure& figure, const Section& section, SeatFault fault) {
 void drawDisc(Figure& figure, const Section& section) {
   const Point left = section.face(-section.reach());
   const Point right = section.face(section.reach());
-  figure.add(figure::shape({left, right, {right.x, right.y - kPlate}, {left.x, left.y - kPlate}},
-                           Tone::Ink, 0.18));
-  figure.add(figure::dashedLine({section.middle(), 2.2},
-                                {section.middle(), figure.size.height - 0.4}, Tone::Quiet, 0.08));
+  figure.add(figure::outline({left, right, {right.x, right.y - kPlate}, {left.x, left.y - kPlate}},
+                             Tone::Ink, 0.18));
+  figure.add(figure::dashed({section.middle(), 2.2}, {section.middle(), figure.size.height - 0.4},
+                            Tone::Quiet, 0.08));
 }
 
 /// Indicator tips at both sides of the track, and how far they differ.
@@ -90,8 +90,11 @@ void drawTrack(Figure& figure, const Section& section, const TrackShown& shown) 
   const Point low = section.face(section.track());
   const Point highTop{high.x, high.y - kPlate};
   const Point lowTop{low.x, low.y - kPlate};
-  figure::dimension(figure, {lowTop.x, highTop.y}, lowTop, Tone::Accent);
-  figure.add(figure::dashedLine(highTop, {lowTop.x, highTop.y}, Tone::Accent, 0.1));
+  add(figure, figure::Dimension{.from = {lowTop.x, highTop.y},
+                                .to = lowTop,
+                                .tone = Tone::Accent,
+                                .ends = figure::DimensionEnds::Stroked});
+  figure.add(figure::dashed(highTop, {lowTop.x, highTop.y}, Tone::Accent, 0.1));
   figure.add(Text{{lowTop.x, highTop.y},
                   figureWords(shown.runout.si(), QuantityKind::Length) + " at the track",
                   Side::AboveLeft,
@@ -109,7 +112,7 @@ void drawLimit(Figure& figure, const Section& section, const TrackShown& shown) 
   const Point low = section.face(section.track());
   const double y = low.y - kPlate - section.enlarged(*shown.limit);
   const double left = section.middle() - section.track();
-  figure.add(figure::dashedLine({left, y}, {low.x + 0.5, y}, Tone::Limit));
+  figure.add(figure::dashed({left, y}, {low.x + 0.5, y}, Tone::Limit));
   figure.add(Text{{low.x - 0.5, y}, words, Side::AboveLeft, Room::Movable, Tone::Limit, 0.9});
 }
 

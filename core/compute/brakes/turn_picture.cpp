@@ -110,7 +110,7 @@ void drawAllowed(Figure& figure, const Axes& axes, const std::vector<Length>& re
   figure.add(figure::area(axes.inside(0, middle - half), axes.inside(kBeyond, middle + half),
                           Tone::Limit, 0.08));
   for (const double edge : {middle - half, middle + half}) {
-    figure.add(figure::dashedLine(axes.inside(0, edge), axes.inside(kBeyond, edge), Tone::Limit));
+    figure.add(figure::dashed(axes.inside(0, edge), axes.inside(kBeyond, edge), Tone::Limit));
   }
   const Corner corner = freeCorner(axes, {middle - half, middle + half}, readings);
   figure.add(Text{corner.at, "limit " + limitWords(limit.si(), defaultUnit(QuantityKind::Length)),
@@ -119,8 +119,10 @@ void drawAllowed(Figure& figure, const Axes& axes, const std::vector<Length>& re
 
 void drawRange(Figure& figure, const Axes& axes, const Extremes& extremes, Verdict verdict) {
   const Tone tone = verdict == Verdict::NoLimit ? Tone::Ink : lookOf(verdict).tone;
-  figure::dimension(figure, axes.inside(kRangeAt, extremes.low),
-                    axes.inside(kRangeAt, extremes.high), tone);
+  add(figure, figure::Dimension{.from = axes.inside(kRangeAt, extremes.low),
+                                .to = axes.inside(kRangeAt, extremes.high),
+                                .tone = tone,
+                                .ends = figure::DimensionEnds::Stroked});
 }
 
 /// Both radii of a thickness, or one trace; and the band that their range may fill.
@@ -189,13 +191,13 @@ void drawDiscard(Figure& figure, const Axes& axes, const mechanics::DiscThicknes
       "discard " + limitWords(discard.si(), defaultUnit(QuantityKind::Length));
   const bool shown = value >= axes.y().low && value <= axes.y().high;
   if (shown) {
-    figure.add(figure::straightLine(axes.at(0, value), axes.at(kBeyond, value), Tone::Limit, 0.24));
+    figure.add(figure::line(axes.at(0, value), axes.at(kBeyond, value), Tone::Limit, 0.24));
     figure.add(Text{axes.at(0, value), words, Side::BelowRight, Room::Movable, Tone::Limit, 0.9});
     return;
   }
   const bool below = value < axes.y().low;
   const Point edge = axes.inside(6, value);
-  figure::arrow(figure, {edge.x, edge.y + (below ? -1.6 : 1.6)}, edge, Tone::Limit);
+  add(figure, figure::Arrow{{edge.x, edge.y + (below ? -1.6 : 1.6)}, edge, Tone::Limit, 0.16});
   figure.add(
       Text{{edge.x + 0.3, edge.y + (below ? -0.9 : 0.9)},
            words + ", " +

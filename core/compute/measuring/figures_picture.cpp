@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "figure/drawing.h"
+#include "figure/number_line.h"
 
 namespace sw::compute {
 
@@ -12,10 +13,10 @@ namespace {
 using figure::Figure;
 using figure::Mark;
 using figure::MarkShape;
+using figure::NumberLine;
 using figure::Point;
 using figure::Range;
 using figure::Room;
-using figure::RowScale;
 using figure::Side;
 using figure::Text;
 using figure::Tone;
@@ -33,19 +34,19 @@ Rounded rounded(const TypedQuantity& typed, double toFirstUnit) {
   return {typed.text(), typed.si * toFirstUnit, typed.roundingHalfWidthSi() * toFirstUnit};
 }
 
-void drawRow(Figure& figure, const RowScale& scale, const Rounded& row, double top, double bottom,
+void drawRow(Figure& figure, const NumberLine& scale, const Rounded& row, double top, double bottom,
              Tone tone) {
   const double low = scale.at(row.middle - row.half);
   const double high = scale.at(row.middle + row.half);
   const Point middle{scale.at(row.middle), 0.5 * (top + kWords + bottom)};
   figure.add(figure::box({low, top + kWords}, {high, bottom}, tone, 0.25));
-  figure.add(figure::straightLine({middle.x, top + kWords}, {middle.x, bottom}, tone, 0.2));
+  figure.add(figure::line({middle.x, top + kWords}, {middle.x, bottom}, tone, 0.2));
   figure.add(Text{{middle.x, top + kWords}, row.text, Side::Above, Room::Fixed, tone, 1.1, true});
 }
 
 /// Where the two ranges meet, or what lies between them.
-void drawMeeting(Figure& figure, const RowScale& scale, const Rounded& first, const Rounded& second,
-                 Point rows) {
+void drawMeeting(Figure& figure, const NumberLine& scale, const Rounded& first,
+                 const Rounded& second, Point rows) {
   const double from = std::max(first.middle - first.half, second.middle - second.half);
   const double to = std::min(first.middle + first.half, second.middle + second.half);
   const double left = scale.at(std::min(from, to));
@@ -54,8 +55,8 @@ void drawMeeting(Figure& figure, const RowScale& scale, const Rounded& first, co
     figure.add(figure::area({left, rows.x}, {right, rows.y}, Tone::Good, 0.18));
     return;
   }
-  figure.add(figure::dashedLine({left, rows.x}, {left, rows.y}, Tone::Bad, 0.1));
-  figure.add(figure::dashedLine({right, rows.x}, {right, rows.y}, Tone::Bad, 0.1));
+  figure.add(figure::dashed({left, rows.x}, {left, rows.y}, Tone::Bad, 0.1));
+  figure.add(figure::dashed({right, rows.x}, {right, rows.y}, Tone::Bad, 0.1));
   figure::hatch(figure, {left, rows.x}, {right, rows.y}, Tone::Bad, 0.7);
 }
 
@@ -78,8 +79,8 @@ Figure figuresPicture(const TypedQuantity& first, const TypedQuantity& second,
   range.include(two.middle - two.half);
   range.include(two.middle + two.half);
   range.widen(0.25, 1e-9);
-  const RowScale scale(range, 1.2, size.width - 1.2);
-  const double bottom = size.height - figure::kScaleRoom;
+  const NumberLine scale(1.2, size.width - 1.2, range);
+  const double bottom = size.height - figure::kRoomBelowLine;
   const double row = (bottom - kTop) / 2;
   scale.draw(figure, kTop, bottom, first.unit);
   drawMeeting(figure, scale, one, two, {kTop + kWords, bottom - 0.6});

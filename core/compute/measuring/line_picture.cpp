@@ -92,8 +92,8 @@ Scaling scalingFor(const Range& range) {
 void drawAsked(Figure& figure, const Axes& axes, Point at, const std::string& words, Point first,
                Point last) {
   const Point corner = axes.inside(at.x, at.y);
-  figure.add(figure::dashedLine(first, corner, Tone::Second));
-  figure::arrow(figure, corner, last, Tone::Second, 0.12);
+  figure.add(figure::dashed(first, corner, Tone::Second));
+  add(figure, figure::Arrow{corner, last, Tone::Second, 0.12});
   figure.add(Mark{corner, MarkShape::Diamond, Tone::Second, 0.5});
   figure.add(Text{corner, words,
                   corner.x < kNearLeft * figure.size.width ? Side::AboveRight : Side::AboveLeft,

@@ -72,7 +72,7 @@ void drawLimits(Figure& figure, const Axes& axes, const Scaled& scaled) {
   const std::string before = scaled.shown.limitName.empty() ? "" : scaled.shown.limitName + ", ";
   const auto edge = [&](double si, const char* words, Side side) {
     const double y = axes.at(0, scaled.of(si)).y;
-    figure.add(figure::dashedLine({axes.left(), y}, {axes.right(), y}, Tone::Limit));
+    figure.add(figure::dashed({axes.left(), y}, {axes.right(), y}, Tone::Limit));
     figure.add(Text{{axes.left() + 0.1, y},
                     before + words + " " + limitWords(si, scaled.unit),
                     side,
@@ -123,7 +123,7 @@ void drawMean(Figure& figure, const Axes& axes, const Scaled& scaled, double x) 
   const double u = scaled.of(shown.expandedUncertainty);
   const Point at = axes.at(x, value);
   const VerdictLook look = lookOf(shown.verdict);
-  figure.add(figure::dashedLine({axes.left(), at.y}, at, look.tone, 0.08));
+  figure.add(figure::dashed({axes.left(), at.y}, at, look.tone, 0.08));
   if (u > 0) {
     figure::errorBar(figure, axes.inside(x, value - u), axes.inside(x, value + u), look.tone, 0.2);
   }

@@ -5,6 +5,7 @@
 
 #include "compute/verdict_mark.h"
 #include "figure/drawing.h"
+#include "figure/number_line.h"
 
 namespace sw::compute {
 
@@ -12,9 +13,9 @@ namespace {
 
 using figure::Figure;
 using figure::MarkShape;
+using figure::NumberLine;
 using figure::Point;
 using figure::Room;
-using figure::RowScale;
 using figure::Side;
 using figure::Size;
 using figure::Text;
@@ -37,14 +38,14 @@ void drawStand(Figure& figure, double x, double top, double ground) {
   const double waist = top + 0.35 * height;
   figure.add(figure::box({x - 0.9, top}, {x + 0.9, top + 0.35}, Tone::Ink, 0.5));
   figure.add(figure::box({x - post, top + 0.35}, {x + post, waist}, Tone::Ink, 0.25));
-  figure.add(figure::shape({{x - 2 * post, waist},
-                            {x + 2 * post, waist},
-                            {x + foot, ground},
-                            {x + foot - 0.6, ground},
-                            {x, waist + 0.9},
-                            {x - foot + 0.6, ground},
-                            {x - foot, ground}},
-                           Tone::Ink, 0.25));
+  figure.add(figure::outline({{x - 2 * post, waist},
+                              {x + 2 * post, waist},
+                              {x + foot, ground},
+                              {x + foot - 0.6, ground},
+                              {x, waist + 0.9},
+                              {x - foot + 0.6, ground},
+                              {x - foot, ground}},
+                             Tone::Ink, 0.25));
 }
 
 void drawAxle(Figure& figure, const StandOutcome& load, double ground) {
@@ -55,14 +56,14 @@ void drawAxle(Figure& figure, const StandOutcome& load, double ground) {
   const double bulge = std::min(1.7, 0.2 * height);
   figure.add(figure::box({0.06 * width, axle - kAxleHalf}, {0.94 * width, axle + kAxleHalf},
                          Tone::Material, 0.3));
-  figure.add(figure::circle({middle, axle}, bulge, Tone::Material, 0.3));
+  figure.add(figure::disc({middle, axle}, bulge, Tone::Material, 0.3));
   for (const double hub : {0.05, 0.95}) {
     figure.add(figure::box({hub * width - 0.35, axle - 1.3}, {hub * width + 0.35, axle + 1.3},
                            Tone::Material, 0.5));
   }
   const double under = axle + kAxleHalf;
   for (const double at : {0.26, 0.74}) drawStand(figure, at * width, under, ground);
-  figure::arrow(figure, {middle, kTop}, {middle, axle - bulge - 0.1}, Tone::Accent, 0.3);
+  add(figure, figure::Arrow{{middle, kTop}, {middle, axle - bulge - 0.1}, Tone::Accent, 0.3});
   figure.add(Text{{middle + 0.3, kTop + 0.6},
                   massWords(load.axleLoad) + " on the axle",
                   Side::Right,
@@ -84,10 +85,10 @@ void drawNumber(Figure& figure, int stands, double ground) {
 }
 
 void drawBars(Figure& figure, const StandOutcome& load, Tone tone) {
-  const double bottom = figure.size.height - figure::kScaleRoom;
+  const double bottom = figure.size.height - figure::kRoomBelowLine;
   const double top = bottom - kBars;
   const double highest = std::max(load.neededEach.si(), load.ratedEach.si());
-  const RowScale scale({0, 1.12 * highest}, kLeft, figure.size.width - 1.2);
+  const NumberLine scale(kLeft, figure.size.width - 1.2, {0, 1.12 * highest});
   scale.draw(figure, top, bottom, "each stand, kg");
   const auto bar = [&](double y, const char* name, Mass mass, Tone barTone) {
     const double end = scale.at(mass.si());
@@ -99,7 +100,7 @@ void drawBars(Figure& figure, const StandOutcome& load, Tone tone) {
   bar(top + 0.27 * kBars, "must carry", load.neededEach, Tone::Accent);
   bar(top + 0.73 * kBars, "rated for", load.ratedEach, tone);
   const double needed = scale.at(load.neededEach.si());
-  figure.add(figure::dashedLine({needed, top}, {needed, bottom}, Tone::Limit));
+  figure.add(figure::dashed({needed, top}, {needed, bottom}, Tone::Limit));
 }
 
 }  // namespace
@@ -112,9 +113,9 @@ Figure standLoadPicture(const StandInput& input, const StandOutcome& load, Size 
   figure.description = "Each stand must be rated for more than " + massWords(load.neededEach) +
                        " and is rated for " + massWords(load.ratedEach);
   const Tone tone = enough ? Tone::Good : Tone::Bad;
-  const double ground = size.height - figure::kScaleRoom - kBars - 1.3;
+  const double ground = size.height - figure::kRoomBelowLine - kBars - 1.3;
   drawAxle(figure, load, ground);
-  figure.add(figure::straightLine({0.5, ground}, {size.width - 0.5, ground}, Tone::Material, 0.14));
+  figure.add(figure::line({0.5, ground}, {size.width - 0.5, ground}, Tone::Material, 0.14));
   figure::hatch(figure, {0.5, ground}, {size.width - 0.5, ground + 0.6}, Tone::Material, 0.5);
   drawNumber(figure, input.stands, ground);
   drawBars(figure, load, tone);

@@ -8,6 +8,7 @@
 #include "compute/verdict_mark.h"
 #include "figure/axes.h"
 #include "figure/drawing.h"
+#include "figure/number_line.h"
 
 namespace sw::compute {
 
@@ -17,11 +18,11 @@ using figure::Axes;
 using figure::Figure;
 using figure::Mark;
 using figure::MarkShape;
+using figure::NumberLine;
 using figure::Path;
 using figure::Point;
 using figure::Range;
 using figure::Room;
-using figure::RowScale;
 using figure::Side;
 using figure::Size;
 using figure::Text;
@@ -95,15 +96,15 @@ void drawPacksAcross(Figure& figure, const Axes& axes, const FirstPack& first, d
   const double u = kCoverage * inMillimetres(first.standardUncertainty);
   figure.add(figure::area(axes.inside(axes.x().low, wanted - u),
                           axes.inside(axes.x().high, wanted + u), Tone::Accent, 0.16));
-  figure.add(figure::dashedLine(axes.at(axes.x().low, wanted), axes.at(axes.x().high, wanted),
-                                Tone::Accent));
+  figure.add(
+      figure::dashed(axes.at(axes.x().low, wanted), axes.at(axes.x().high, wanted), Tone::Accent));
   const double left = axes.at(from, 0).x;
   for (std::size_t i = 0; i < first.packs.size(); ++i) {
     const AllowedPack& pack = first.packs[i].pack;
     const double y = axes.inside(0, inMillimetres(pack.total)).y;
     const bool best = i == 0;
     const Tone tone = best ? Tone::Accent : Tone::Material;
-    figure.add(figure::straightLine({left, y}, {axes.right(), y}, tone, best ? 0.3 : 0.16));
+    figure.add(figure::line({left, y}, {axes.right(), y}, tone, best ? 0.3 : 0.16));
     figure.add(Text{{left, y - 0.1},
                     packWords(pack),
                     Side::AboveRight,
@@ -137,11 +138,11 @@ Length meanOf(const std::vector<Length>& readings) {
 }
 
 /// One link of the chain: from here to there, by name.
-void drawLink(Figure& figure, const RowScale& scale, double y, Length from, Length to,
+void drawLink(Figure& figure, const NumberLine& scale, double y, Length from, Length to,
               const std::string& words) {
-  const Point a{scale.inside(inMillimetres(from)), y};
-  const Point b{scale.inside(inMillimetres(to)), y};
-  figure::arrow(figure, a, b, Tone::Ink, 0.22);
+  const Point a{scale.at(inMillimetres(from)), y};
+  const Point b{scale.at(inMillimetres(to)), y};
+  add(figure, figure::Arrow{a, b, Tone::Ink, 0.22});
   figure.add(Text{{0.5 * (a.x + b.x), y - 0.2}, words, Side::Above, Room::Movable, Tone::Ink, 0.9});
 }
 
@@ -149,32 +150,32 @@ struct ChainRows {
   double found = 0, moved = 0, allowance = 0, wanted = 0, packs = 0;
 };
 
-void drawFound(Figure& figure, const RowScale& scale, Length found, double y, double bottom) {
-  const double x = scale.inside(inMillimetres(found));
-  figure.add(figure::dashedLine({x, y}, {x, bottom}, Tone::Quiet, 0.08));
+void drawFound(Figure& figure, const NumberLine& scale, Length found, double y, double bottom) {
+  const double x = scale.at(inMillimetres(found));
+  figure.add(figure::dashed({x, y}, {x, bottom}, Tone::Quiet, 0.08));
   figure.add(Mark{{x, y}, MarkShape::Square, Tone::Ink, 0.45});
   figure.add(Text{
       {x, y - 0.3}, "found " + lengthWords(found), Side::Above, Room::Movable, Tone::Ink, 0.9});
 }
 
-void drawWanted(Figure& figure, const RowScale& scale, const FirstPack& first, double y,
+void drawWanted(Figure& figure, const NumberLine& scale, const FirstPack& first, double y,
                 double bottom) {
   const double wanted = inMillimetres(first.wanted);
   const double u = kCoverage * inMillimetres(first.standardUncertainty);
-  const double x = scale.inside(wanted);
-  figure.add(figure::area({scale.inside(wanted - u), y}, {scale.inside(wanted + u), bottom},
-                          Tone::Accent, 0.16));
-  figure.add(figure::dashedLine({x, y}, {x, bottom}, Tone::Accent));
+  const double x = scale.at(wanted);
+  figure.add(
+      figure::area({scale.at(wanted - u), y}, {scale.at(wanted + u), bottom}, Tone::Accent, 0.16));
+  figure.add(figure::dashed({x, y}, {x, bottom}, Tone::Accent));
 }
 
-void drawPackRow(Figure& figure, const RowScale& scale, const FirstPack& first, double y,
+void drawPackRow(Figure& figure, const NumberLine& scale, const FirstPack& first, double y,
                  double bottom) {
   for (std::size_t i = 0; i < first.packs.size(); ++i) {
     const AllowedPack& pack = first.packs[i].pack;
     const bool best = i == 0;
-    const double x = scale.inside(inMillimetres(pack.total));
+    const double x = scale.at(inMillimetres(pack.total));
     const Tone tone = best ? Tone::Accent : Tone::Material;
-    figure.add(figure::straightLine({x, y}, {x, bottom}, tone, best ? 0.34 : 0.18));
+    figure.add(figure::line({x, y}, {x, bottom}, tone, best ? 0.34 : 0.18));
     figure.add(Text{{x, y},
                     best ? packWords(pack) : lengthWords(pack.total),
                     Side::Above,
@@ -192,11 +193,11 @@ Figure chainPicture(const FirstPackInput& input, const FirstPack& first, Size si
   const bool thinner = input.effect == mechanics::ShimEffect::ThinnerRaises;
   const Length play = meanOf(input.readings);
   const Length moved = thinner ? found - play : found + play;
-  const double bottom = size.height - figure::kScaleRoom;
+  const double bottom = size.height - figure::kRoomBelowLine;
   const bool allowance = input.allowance.si() != 0;
   const double row = (bottom - kTop) / (allowance ? 4 : 3);
-  const RowScale scale(lengthRange(first, {inMillimetres(found), inMillimetres(moved)}), 1.2,
-                       size.width - 1.2);
+  const NumberLine scale(1.2, size.width - 1.2,
+                         lengthRange(first, {inMillimetres(found), inMillimetres(moved)}));
   scale.draw(figure, kTop, bottom, "pack, mm");
   double y = kTop + 0.6 * row;
   drawFound(figure, scale, found, y, y + row);

@@ -53,18 +53,21 @@ Layout layoutFor(Size size, double degrees) {
 
 void drawArm(Figure& figure, const Layout& layout, Length arm) {
   const auto [x, y] = layout.pivot;
-  figure.add(figure::shape({{x + kPivotSide, y - 1.1},
-                            {layout.hook.x, y - 0.5},
-                            {layout.hook.x + 0.5, y},
-                            {layout.hook.x, y + 0.5},
-                            {x + kPivotSide, y + 1.1}},
-                           Tone::Material, 0.3));
-  figure.add(figure::circle(layout.pivot, kPivot, Tone::Material, 0.45));
+  figure.add(figure::outline({{x + kPivotSide, y - 1.1},
+                              {layout.hook.x, y - 0.5},
+                              {layout.hook.x + 0.5, y},
+                              {layout.hook.x, y + 0.5},
+                              {x + kPivotSide, y + 1.1}},
+                             Tone::Material, 0.3));
+  figure.add(figure::disc(layout.pivot, kPivot, Tone::Material, 0.45));
   figure.add(Mark{layout.pivot, MarkShape::Cross, Tone::Ink, 0.5});
   figure.add(
       Text{{x, y - kPivot - 1.9}, "swivel axis", Side::Above, Room::Movable, Tone::Quiet, 0.85});
   const double below = y + kPivot + 1.0;
-  figure::dimension(figure, {x, below}, {layout.hook.x, below}, Tone::Ink);
+  add(figure, figure::Dimension{.from = {x, below},
+                                .to = {layout.hook.x, below},
+                                .tone = Tone::Ink,
+                                .ends = figure::DimensionEnds::Stroked});
   figure.add(Text{{0.5 * (x + layout.hook.x), below + 0.2},
                   "arm " + limitWords(arm.si(), defaultUnit(QuantityKind::Length)),
                   Side::Below,
@@ -79,7 +82,7 @@ void drawWithin(Figure& figure, const Layout& layout, double degrees, double wit
   std::vector<Point> wedge =
       figure::arc(layout.hook, 0.9 * layout.pull, degrees - within, degrees + within);
   wedge.push_back(layout.hook);
-  figure.add(figure::shape(std::move(wedge), Tone::Accent, 0.15, 0.02));
+  figure.add(figure::outline(std::move(wedge), Tone::Accent, 0.15, 0.02));
 }
 
 /// The part square to the arm, and the angle between.
@@ -88,8 +91,8 @@ void drawSquare(Figure& figure, const Layout& layout, const StartingForceShown& 
   const double radians = shown.pull.offSquare.si();
   const Point tip = figure::onCircle(layout.hook, layout.pull, degrees);
   const Point square{layout.hook.x, layout.hook.y - layout.pull * std::cos(radians)};
-  figure::arrow(figure, layout.hook, square, Tone::Second, 0.2);
-  figure.add(figure::dashedLine(square, tip, Tone::Quiet, 0.08));
+  add(figure, figure::Arrow{layout.hook, square, Tone::Second, 0.2});
+  figure.add(figure::dashed(square, tip, Tone::Quiet, 0.08));
   const double mark = 0.45 * layout.pull;
   figure::Path between;
   between.points = figure::arc(layout.hook, mark, 0, degrees);
@@ -113,7 +116,7 @@ void drawPull(Figure& figure, const Layout& layout, const StartingForceShown& sh
   const bool off = std::abs(degrees) >= kLeastShown;
   if (off) drawSquare(figure, layout, shown, degrees);
   const Point tip = figure::onCircle(layout.hook, layout.pull, degrees);
-  figure::arrow(figure, layout.hook, tip, Tone::Accent, 0.3);
+  add(figure, figure::Arrow{layout.hook, tip, Tone::Accent, 0.3});
   const double force = shown.torque ? shown.pull.force.si() : shown.forTarget->si();
   figure.add(Text{tip, "pull " + figureWords(force, QuantityKind::Force),
                   std::abs(degrees) > kSteep ? Side::Above
@@ -130,7 +133,7 @@ Figure startingForcePicture(const StartingForceShown& shown, Size size) {
   figure.size = size;
   figure.title = "Pull on the steering arm";
   const Layout layout = layoutFor(size, degreesOf(shown.pull.offSquare));
-  figure::turnArrow(figure, layout.pivot, kPivot + 1.3, 78, -20, Tone::Ink, 0.2);
+  add(figure, figure::Turn{layout.pivot, kPivot + 1.3, 78, -20, Tone::Ink, 0.2});
   drawArm(figure, layout, shown.pull.arm);
   std::string words;
   if (shown.torque) {

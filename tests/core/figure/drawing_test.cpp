@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "figure/drawing.h"
+#include "figure/number_line.h"
 
 #include <gtest/gtest.h>
 
@@ -35,18 +36,18 @@ TEST(DrawingTest, HatchStaysWithinItsRectangleAndSlantsByHalfARightAngle) {
 
 TEST(DrawingTest, AnArrowEndsAtItsTipAndAnArrowOfNothingIsNone) {
   Figure figure;
-  arrow(figure, {0, 0}, {3, 4}, Tone::Ink);
+  add(figure, Arrow{{0, 0}, {3, 4}, Tone::Ink, 0.16});
   ASSERT_EQ(figure.items.size(), 2U);
   const Point tip = pathAt(figure, 1).points.front();
   EXPECT_NEAR(tip.x, 3, 1e-12);
   EXPECT_NEAR(tip.y, 4, 1e-12);
-  arrow(figure, {1, 1}, {1, 1}, Tone::Ink);
+  add(figure, Arrow{{1, 1}, {1, 1}, Tone::Ink, 0.16});
   EXPECT_EQ(figure.items.size(), 2U);
 }
 
 TEST(DrawingTest, AShortArrowKeepsAShaft) {
   Figure figure;
-  arrow(figure, {0, 0}, {0.2, 0}, Tone::Ink);
+  add(figure, Arrow{{0, 0}, {0.2, 0}, Tone::Ink, 0.16});
   const auto& shaft = pathAt(figure, 0).points;
   EXPECT_GT(shaft[1].x - shaft[0].x, 0.05);
 }
@@ -54,7 +55,7 @@ TEST(DrawingTest, AShortArrowKeepsAShaft) {
 TEST(DrawingTest, ATurnArrowEndsOnItsCircleEitherWay) {
   for (const double to : {70.0, -70.0}) {
     Figure figure;
-    turnArrow(figure, {10, 10}, 5, 0, to, Tone::Ink);
+    add(figure, Turn{{10, 10}, 5, 0, to, Tone::Ink, 0.16});
     const Point tip = pathAt(figure, 1).points.front();
     const Point there = onCircle({10, 10}, 5, to);
     EXPECT_NEAR(tip.x, there.x, 1e-12);
@@ -82,7 +83,7 @@ TEST(DrawingTest, ARoundedBoxFillsItsSizeAndTurnsAboutItsMiddle) {
 
 TEST(DrawingTest, PlacingMovesEveryKindOfItem) {
   Figure part;
-  part.add(straightLine({0, 0}, {1, 1}, Tone::Ink));
+  part.add(line({0, 0}, {1, 1}, Tone::Ink));
   part.add(Mark{{2, 3}});
   part.add(Text{{4, 5}, "here"});
   Figure figure;
@@ -93,11 +94,17 @@ TEST(DrawingTest, PlacingMovesEveryKindOfItem) {
   EXPECT_EQ(std::get<Text>(figure.items[2]).at.y, 25);
 }
 
-TEST(DrawingTest, ARowScaleBringsWhatLiesOutsideOntoItsEnds) {
-  const RowScale scale({10, 20}, 2, 42);
+TEST(NumberLineTest, WhatLiesOutsideIsBroughtOntoItsEnds) {
+  const NumberLine scale(2, 42, {10, 20});
   EXPECT_NEAR(scale.at(15), 22, 1e-12);
-  EXPECT_NEAR(scale.inside(9), 2, 1e-12);
-  EXPECT_NEAR(scale.inside(1000), 42, 1e-12);
+  EXPECT_NEAR(scale.at(9), 2, 1e-12);
+  EXPECT_NEAR(scale.at(1000), 42, 1e-12);
+}
+
+TEST(NumberLineTest, LikeRatiosAreAsLong) {
+  const NumberLine scale(0, 40, {1, 100}, Spacing::Ratio);
+  EXPECT_NEAR(scale.at(10), 20, 1e-12);
+  EXPECT_NEAR(scale.at(1), 0, 1e-12);
 }
 
 TEST(DrawingTest, RoomIsCountedInLettersNotBytes) {
