@@ -6,6 +6,7 @@ namespace sw::compute {
 namespace {
 
 constexpr double kUsualConfidence = 0.95;
+constexpr int kMostPastReadings = 1000000;
 
 }  // namespace
 
@@ -30,6 +31,22 @@ FieldDescription confidenceField() {
           .defaultValue = "0.95",
           .range = "between 0.5 and 1, not either",
           .meaning = "probability asked for by a verdict"};
+}
+
+LimitBand readBand(InputReader& limit, const QuantitySpec& spec) {
+  LimitBand band;
+  band.min = limit.quantity("min", spec);
+  band.max = limit.quantity("max", spec);
+  return band;
+}
+
+PooledScatter readPooledScatter(InputReader& scatter, QuantityKind kind) {
+  PooledScatter pooled;
+  pooled.standardDeviation =
+      scatter.requiredQuantity("amount", {.kind = kind, .sign = Sign::Positive});
+  scatter.requireKey("readings");
+  pooled.degreesOfFreedom = scatter.wholeNumber("readings", 2, kMostPastReadings).value_or(2) - 1;
+  return pooled;
 }
 
 Note documentationNote() {

@@ -3,6 +3,7 @@
 
 #include "compute/calculation.h"
 #include "compute/input_reader.h"
+#include "measure/evaluation.h"
 
 // What many calculations ask for or say alike.
 
@@ -13,6 +14,12 @@ namespace sw::compute {
 /// The same where it is the only option.
 [[nodiscard]] double readConfidenceOption(InputReader& reader);
 [[nodiscard]] FieldDescription confidenceField();
+
+/// The limits "min" and "max" of an object, each where it is there.
+[[nodiscard]] LimitBand readBand(InputReader& limit, const QuantitySpec& spec);
+
+/// Scatter known beforehand, of an object: "amount", and from how many "readings".
+[[nodiscard]] PooledScatter readPooledScatter(InputReader& scatter, QuantityKind kind);
 
 /// The vehicle's own documentation comes first.
 [[nodiscard]] Note documentationNote();

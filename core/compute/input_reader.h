@@ -35,6 +35,8 @@ struct NumberRange {
   Ends ends = Ends::Included;
   std::string_view text = {};
 };
+inline constexpr NumberRange kPositiveNumber{
+    .least = 0, .ends = Ends::Excluded, .text = "more than 0"};
 
 /// The quantity in one JSON value: text with a unit, or a number in the declared unit. What is
 /// worth saying about how it was read goes to `notes`. Errors: those of parseQuantity with the path

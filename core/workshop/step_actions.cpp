@@ -8,6 +8,7 @@
 #include "workshop/pack_total.h"
 #include "workshop/rules.h"
 #include "workshop/runs.h"
+#include "workshop/torque_plan.h"
 
 namespace sw::workshop {
 
@@ -73,9 +74,7 @@ Result<const Revision<model::Instrument>*> wrenchFor(const Context& context,
     return fail(ErrorCode::NotFound, "workshop.no_wrench", "wrench", {{"text", name}});
   }
   const auto& range = wrench->fact;
-  const bool below = range.rangeMin && set.si < range.rangeMin->si * (1 - 1e-9);
-  const bool above = range.rangeMax && set.si > range.rangeMax->si * (1 + 1e-9);
-  if (below || above) {
+  if (rangeOf(range, set) != WrenchRange::Fits) {
     return fail(ErrorCode::OutOfRange, "workshop.wrench_out_of_range", "wrench",
                 {{"wrench", name},
                  {"set", set.text()},

@@ -38,12 +38,6 @@ void markDone(const JobState& job, std::size_t step, TorquePlan& plan) {
   while (plan.next < plan.stages.size() && plan.stages[plan.next].finished) ++plan.next;
 }
 
-WrenchRange rangeOf(const model::Instrument& wrench, double si) {
-  if (wrench.rangeMax && si > wrench.rangeMax->si * (1 + 1e-9)) return WrenchRange::TooSmall;
-  if (wrench.rangeMin && si < wrench.rangeMin->si * (1 - 1e-9)) return WrenchRange::TooLarge;
-  return WrenchRange::Fits;
-}
-
 /// To the nearest mark of the wrench, in its own unit.
 TypedQuantity onWrench(const model::Instrument& wrench, double si) {
   const TypedQuantity& step = wrench.graduation;
@@ -63,6 +57,12 @@ int rank(const WrenchChoice& choice) {
 }
 
 }  // namespace
+
+WrenchRange rangeOf(const model::Instrument& wrench, const TypedQuantity& set) {
+  if (wrench.rangeMax && set.si > wrench.rangeMax->si * (1 + 1e-9)) return WrenchRange::TooSmall;
+  if (wrench.rangeMin && set.si < wrench.rangeMin->si * (1 - 1e-9)) return WrenchRange::TooLarge;
+  return WrenchRange::Fits;
+}
 
 Result<TorquePlan> torquePlan(const JobState& job, const ShopState& shop, std::size_t step) {
   const auto& torque = job.steps[step].step->torque;
@@ -101,7 +101,7 @@ std::vector<WrenchChoice> wrenchesFor(const ShopState& shop, const TypedQuantity
     const model::Instrument& fact = instrument->fact;
     if (!fact.active || fact.type != model::InstrumentKind::TorqueWrench) continue;
     const measure::CalibrationDates dates{fact.calibratedOn, fact.calibrationDue};
-    choices.push_back({fact.name, rangeOf(fact, set.si),
+    choices.push_back({fact.name, rangeOf(fact, set),
                        std::string(word(measure::calibrationState(dates, localDate(day)))),
                        onWrench(fact, set.si)});
   }

@@ -37,6 +37,9 @@ struct TorquePlan {
 
 enum class WrenchRange { Fits, TooSmall, TooLarge };
 
+/// Whether it can set this torque; an end of the range that is not known bars nothing.
+[[nodiscard]] WrenchRange rangeOf(const model::Instrument& wrench, const TypedQuantity& set);
+
 /// A torque wrench of the shop, as it suits a set value.
 struct WrenchChoice {
   std::string name;

@@ -2,7 +2,7 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
-#include "support/has_note.h"
+#include "support/answer.h"
 #include "support/program_run.h"
 
 // What the calculations about bearings say beside their figures; figures themselves are tested in

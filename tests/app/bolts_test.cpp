@@ -2,8 +2,7 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
-
+#include "support/answer.h"
 #include "support/program_run.h"
 
 // How the calculations of fasteners answer as JSON. Their figures are held against standards in
@@ -14,14 +13,6 @@ namespace {
 
 using model::Json;
 
-Json resultOf(const std::string& name, const std::string& input) {
-  return computed(name, input).at("result");
-}
-bool hasNote(const Json& answer, const std::string& code) {
-  const Json& notes = answer.at("notes");
-  return std::any_of(notes.begin(), notes.end(),
-                     [&](const Json& note) { return note.at("code") == code; });
-}
 /// The field an input is refused for.
 std::string fieldOf(const std::string& name, const std::string& input) {
   return refused(name, input).at("field").get<std::string>();

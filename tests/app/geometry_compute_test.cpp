@@ -2,9 +2,9 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
 #include <string>
 
+#include "support/answer.h"
 #include "support/program_run.h"
 
 // What the calculations of steering geometry say beyond their mechanics: notes, verdicts, refusals
@@ -14,16 +14,6 @@ namespace sw::test {
 namespace {
 
 using model::Json;
-
-bool hasNote(const Json& answer, const std::string& code) {
-  const Json& notes = answer.at("notes");
-  return std::any_of(notes.begin(), notes.end(),
-                     [&](const Json& note) { return note.at("code") == code; });
-}
-
-Json resultOf(const std::string& name, const std::string& input) {
-  return computed(name, input).at("result");
-}
 
 TEST(ComputeToe, BetweenMillimetresAndDegrees) {
   const auto angle = [](const std::string& rest) {

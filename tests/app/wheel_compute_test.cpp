@@ -2,11 +2,11 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
 #include <string>
 #include <vector>
 
 #include "compute/calculation.h"
+#include "support/answer.h"
 #include "support/program_run.h"
 
 // What the calculations of wheels say beyond their mechanics: notes, verdicts, refusals by field.
@@ -15,16 +15,6 @@ namespace sw::test {
 namespace {
 
 using model::Json;
-
-bool hasNote(const Json& answer, const std::string& code) {
-  const Json& notes = answer.at("notes");
-  return std::any_of(notes.begin(), notes.end(),
-                     [&](const Json& note) { return note.at("code") == code; });
-}
-
-Json resultOf(const std::string& name, const std::string& input) {
-  return computed(name, input).at("result");
-}
 
 TEST(ComputeTyre, InchWidthAsksForAMeasuredDiameter) {
   const Json unknown = computed("tyre", R"({"designation": "7.50R16"})");

@@ -15,9 +15,7 @@ Result<mechanics::BearingFrictionInput> read(const Json& json, std::vector<Note>
   mechanics::BearingFrictionInput input;
   input.load = reader.required<Force>("load", Sign::NotNegative);
   input.bore = reader.required<Length>("bore", Sign::Positive);
-  input.factor =
-      reader.number("friction_factor", {.least = 0, .ends = Ends::Excluded, .text = "more than 0"})
-          .value_or(input.factor);
+  input.factor = reader.number("friction_factor", kPositiveNumber).value_or(input.factor);
   input.startFactor =
       reader.number("start_factor", {.least = 1, .text = "1 or more"}).value_or(input.startFactor);
   reader.takeSeed();

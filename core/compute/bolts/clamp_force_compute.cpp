@@ -65,10 +65,8 @@ Result<ClampInput> read(const Json& json, std::vector<Note>& notes) {
   return input;
 }
 
-Json forceSpan(Force a, Force b) {
-  return {{"min", quantityText(std::min(a, b))}, {"max", quantityText(std::max(a, b))}};
-}
-Json torqueSpan(Torque a, Torque b) {
+template <class Q>
+Json spanOf(Q a, Q b) {
   return {{"min", quantityText(std::min(a, b))}, {"max", quantityText(std::max(a, b))}};
 }
 
@@ -98,12 +96,12 @@ Result<void> putShortForm(const ClampInput& input, Outcome& outcome) {
     const auto force =
         mechanics::clampForceByNutFactor(*input.torque, factor, input.thread.diameter);
     if (!force) return asInputError(force.error());
-    outcome.result["clamp_force"] = forceSpan(*force, *force);
+    outcome.result["clamp_force"] = spanOf(*force, *force);
   } else {
     const auto torque =
         mechanics::torqueByNutFactor(*input.clampForce, factor, input.thread.diameter);
     if (!torque) return asInputError(torque.error());
-    outcome.result["torque"] = torqueSpan(*torque, *torque);
+    outcome.result["torque"] = spanOf(*torque, *torque);
   }
   outcome.notes.push_back({"nut_factor_is_not_friction",
                            "The nut factor is no coefficient of friction: 0.12 of friction makes "
@@ -145,12 +143,11 @@ void putCases(const ClampInput& input, const BoltJoint& joint, Json& result) {
   result["nut_factor"] =
       spanJson(mechanics::nutFactor(joint, ends.slippery), mechanics::nutFactor(joint, ends.rough));
   if (input.torque) {
-    result["clamp_force"] = forceSpan(mechanics::clampForce(*input.torque, joint, ends.slippery),
-                                      mechanics::clampForce(*input.torque, joint, ends.rough));
+    result["clamp_force"] = spanOf(mechanics::clampForce(*input.torque, joint, ends.slippery),
+                                   mechanics::clampForce(*input.torque, joint, ends.rough));
   } else if (input.clampForce) {
-    result["torque"] =
-        torqueSpan(mechanics::tighteningTorque(*input.clampForce, joint, ends.slippery),
-                   mechanics::tighteningTorque(*input.clampForce, joint, ends.rough));
+    result["torque"] = spanOf(mechanics::tighteningTorque(*input.clampForce, joint, ends.slippery),
+                              mechanics::tighteningTorque(*input.clampForce, joint, ends.rough));
   }
   Json cases = Json::array({caseJson(input, joint, ends.slippery)});
   const bool one =
@@ -193,7 +190,7 @@ Result<void> putStrength(const ClampInput& input, const BoltJoint& joint, Outcom
   if (!most) return asInputError(most.error());
   if (!least) return asInputError(least.error());
   if (!torque) return asInputError(torque.error());
-  outcome.result["greatest_preload"] = forceSpan(*least, *most);
+  outcome.result["greatest_preload"] = spanOf(*least, *most);
   outcome.result["greatest_torque"] = quantityText(*torque);
   if (input.tighteningFactor) {
     const auto left = mechanics::leastPreload(*most, *input.tighteningFactor);

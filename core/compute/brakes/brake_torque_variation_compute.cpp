@@ -26,9 +26,7 @@ Result<VariationInput> read(const Json& json, std::vector<Note>& notes) {
   input.brake.thicknessVariation =
       reader.required<Length>("thickness_variation", Sign::NotNegative);
   input.brake.stiffness = reader.required<Stiffness>("stiffness", Sign::Positive);
-  input.brake.friction =
-      reader.number("friction", {.least = 0, .ends = Ends::Excluded, .text = "more than 0"})
-          .value_or(input.brake.friction);
+  input.brake.friction = reader.number("friction", kPositiveNumber).value_or(input.brake.friction);
   input.brake.effectiveRadius = reader.required<Length>("effective_radius", Sign::Positive);
   input.brake.pistonDiameter = reader.optional<Length>("piston_diameter", Sign::Positive);
   input.speed = reader.optional<Speed>("speed", Sign::Positive);

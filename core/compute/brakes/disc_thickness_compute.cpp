@@ -15,8 +15,6 @@ using mechanics::DiscThickness;
 using mechanics::DiscThicknessInput;
 using mechanics::ThicknessGauge;
 
-constexpr int kMostPastReadings = 1000000;
-
 Result<DiscThicknessInput> read(const Json& json, std::vector<Note>& notes) {
   InputReader reader(json, "", notes);
   DiscThicknessInput input;
@@ -26,11 +24,7 @@ Result<DiscThicknessInput> read(const Json& json, std::vector<Note>& notes) {
   input.otherRadius = reader.list<Length>("other_radius", Sign::Positive);
   input.instrument = readGauge(reader, QuantityKind::Length);
   reader.inObject("repeatability", [&](InputReader& inner) {
-    PooledScatter pooled;
-    pooled.standardDeviation = inner.required<Length>("amount", Sign::Positive).si();
-    inner.requireKey("readings");
-    pooled.degreesOfFreedom = inner.wholeNumber("readings", 2, kMostPastReadings).value_or(2) - 1;
-    input.repeatability = pooled;
+    input.repeatability = readPooledScatter(inner, QuantityKind::Length);
   });
   input.discard = reader.optional<Length>("discard", Sign::Positive);
   input.variationLimit = reader.optional<Length>("variation_limit", Sign::Positive);

@@ -6,14 +6,11 @@
 
 namespace sw::compute {
 
-namespace {}  // namespace
-
 std::optional<LimitBand> readLimit(InputReader& reader, std::string_view key, QuantityKind kind) {
   if (!reader.fields().has(key)) return std::nullopt;
   LimitBand limit;
   reader.inObject(key, [&](InputReader& inner) {
-    limit.min = inner.quantity("min", {.kind = kind});
-    limit.max = inner.quantity("max", {.kind = kind});
+    limit = readBand(inner, {.kind = kind});
     if (!inner.fields().has("max")) inner.requireKey("min");
   });
   if (limit.min && limit.max && *limit.min > *limit.max) {

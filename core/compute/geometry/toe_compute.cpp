@@ -59,7 +59,7 @@ Result<ToeInput> read(const Json& json, std::vector<Note>& notes) {
   input.angleGraduation =
       reader.optional<Angle>("angle_graduation", Sign::NotNegative).value_or(input.angleGraduation);
   readLimits(reader, input);
-  reader.inObject("options", [&](InputReader& inner) { input.confidence = readConfidence(inner); });
+  input.confidence = readConfidenceOption(reader);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);
   return input;

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
+#include "compute/common_fields.h"
 #include "compute/input_reader.h"
 #include "compute/kind_of_text.h"
 #include "compute/measuring/measuring.h"
@@ -18,7 +19,6 @@ namespace {
 
 constexpr int kUsualPlan = 3;
 constexpr int kMostPlanned = 1000;
-constexpr int kMostPastReadings = 1000000;
 
 /// The kind named by `quantity`, else that of the first reading; a force where that says nothing.
 QuantityKind kindOf(InputReader& reader) {
@@ -49,8 +49,7 @@ void readInstrument(InputReader& reader, QuantityKind kind, InstrumentCapability
         inner.fields().oneOf("error_shape", {"rectangular", "triangular", "certificate"});
     if (shape) instrument.errorShape = errorShapeFromWord(*shape).value_or(ErrorShape::Rectangular);
     instrument.coverageFactor =
-        inner.number("coverage_factor", {.least = 0, .ends = Ends::Excluded, .text = "more than 0"})
-            .value_or(instrument.coverageFactor);
+        inner.number("coverage_factor", kPositiveNumber).value_or(instrument.coverageFactor);
     inner.inObject("check", [&](InputReader& check) {
       OwnCheck own;
       own.applied = check.requiredQuantity("applied", any);
@@ -60,36 +59,13 @@ void readInstrument(InputReader& reader, QuantityKind kind, InstrumentCapability
   });
 }
 
-void readPooled(InputReader& reader, QuantityKind kind, SeriesInput& input) {
-  reader.inObject("pooled_scatter", [&](InputReader& inner) {
-    PooledScatter pooled;
-    pooled.standardDeviation =
-        inner.requiredQuantity("amount", {.kind = kind, .sign = Sign::Positive});
-    inner.requireKey("readings");
-    pooled.degreesOfFreedom = inner.wholeNumber("readings", 2, kMostPastReadings).value_or(2) - 1;
-    input.pooled = pooled;
-  });
-}
-
-void readLimit(InputReader& reader, QuantityKind kind, LimitBand& limit) {
-  reader.inObject("limit", [&](InputReader& inner) {
-    limit.min = inner.quantity("min", {.kind = kind});
-    limit.max = inner.quantity("max", {.kind = kind});
-  });
-}
-
 /// Readings fixed beforehand; where nothing is said, those that are there, but at least three. More
 /// readings than were planned means that someone looked and went on, so the bar rises.
 void readOptions(InputReader& reader, SeriesInput& input) {
   const int used = static_cast<int>(std::min<std::size_t>(input.readings.size(), kMostPlanned));
   input.planned = std::max(kUsualPlan, used);
   reader.inObject("options", [&](InputReader& inner) {
-    input.confidence = inner
-                           .number("confidence", {.least = 0.5,
-                                                  .most = 1,
-                                                  .ends = Ends::Excluded,
-                                                  .text = "between 0.5 and 1, not either"})
-                           .value_or(input.confidence);
+    input.confidence = readConfidence(inner);
     const auto planned = inner.wholeNumber("planned", 1, kMostPlanned);
     input.extended = planned && used > *planned;
     input.planned = planned.value_or(input.planned);
@@ -108,8 +84,10 @@ Result<SeriesInput> read(const Json& json, std::vector<Note>& notes) {
   input.pullAngleWithin =
       reader.quantity("pull_angle_within", {.kind = QuantityKind::Angle, .sign = Sign::NotNegative})
           .value_or(0.0);
-  readPooled(reader, input.kind, input);
-  readLimit(reader, input.kind, input.limit);
+  reader.inObject("pooled_scatter",
+                  [&](InputReader& inner) { input.pooled = readPooledScatter(inner, input.kind); });
+  reader.inObject("limit",
+                  [&](InputReader& inner) { input.limit = readBand(inner, {.kind = input.kind}); });
   readOptions(reader, input);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);

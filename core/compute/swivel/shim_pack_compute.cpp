@@ -3,6 +3,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "compute/common_fields.h"
 #include "compute/output.h"
 #include "compute/swivel/shim_fields.h"
 #include "compute/swivel/shim_pack_picture.h"
@@ -85,21 +86,16 @@ void keepOneState(InputReader& reader, std::vector<StatedPulls> stated, PackQues
   if (left > 0) notes.push_back(otherStates(left));
 }
 
-void readBand(InputReader& reader, QuantityKind kind, LimitBand& band) {
-  const QuantitySpec spec{.kind = kind, .sign = Sign::NotNegative};
-  band.min = reader.quantity("min", spec);
-  band.max = reader.quantity("max", spec);
-}
-
 void readLimit(InputReader& reader, PackQuestion& question) {
   if (!reader.fields().has("limit_torque")) {
     reader.requireKey("limit");
-    reader.inObject(
-        "limit", [&](InputReader& limit) { readBand(limit, QuantityKind::Force, question.limit); });
+    reader.inObject("limit", [&](InputReader& limit) {
+      question.limit = readBand(limit, {.kind = QuantityKind::Force, .sign = Sign::NotNegative});
+    });
     return;
   }
   reader.inObject("limit_torque", [&](InputReader& limit) {
-    readBand(limit, QuantityKind::Torque, question.limit);
+    question.limit = readBand(limit, {.kind = QuantityKind::Torque, .sign = Sign::NotNegative});
   });
   reader.requireKey("arm");
   const bool other = reader.fields().has("limit_arm");

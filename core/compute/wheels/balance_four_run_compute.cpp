@@ -32,13 +32,12 @@ void readTrials(InputReader& reader, mechanics::FourRuns& runs) {
 Result<mechanics::FourRuns> read(const Json& json, std::vector<Note>& notes) {
   InputReader reader(json, "", notes);
   mechanics::FourRuns runs;
-  const NumberRange positive{.least = 0, .ends = Ends::Excluded, .text = "more than 0"};
   reader.requireKey("initial");
-  runs.initial = reader.number("initial", positive).value_or(0);
+  runs.initial = reader.number("initial", kPositiveNumber).value_or(0);
   readTrials(reader, runs);
   runs.trialWeight =
       Mass::fromSi(reader.requiredQuantity("trial_weight", gramsSpec(Sign::Positive)));
-  runs.readingUncertainty = reader.number("reading_uncertainty", positive);
+  runs.readingUncertainty = reader.number("reading_uncertainty", kPositiveNumber);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);
   return runs;

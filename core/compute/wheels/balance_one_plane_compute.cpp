@@ -9,8 +9,6 @@ namespace sw::compute {
 
 namespace {
 
-constexpr double kGramsPerKilogram = 1000;
-
 struct OnePlaneInput {
   mechanics::OnePlaneRuns runs;
   std::optional<mechanics::WeightVector> fitted;
@@ -78,8 +76,7 @@ Result<Outcome> runBalanceOnePlane(const Json& json) {
   if (!input) return failAs(input);
   const auto balance = mechanics::balanceOnePlane(input->runs);
   if (!balance) return asInputError(balance.error());
-  outcome.result = {{"influence", readingJson({balance->influence.amount / kGramsPerKilogram,
-                                               balance->influence.angle})},
+  outcome.result = {{"influence", influenceJson(balance->influence)},
                     {"unbalance", weightJson(balance->unbalance)},
                     {"correction", weightJson(balance->correction)}};
   if (input->fitted) {

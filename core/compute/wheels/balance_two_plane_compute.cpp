@@ -12,7 +12,6 @@ namespace sw::compute {
 
 namespace {
 
-constexpr double kGramsPerKilogram = 1000;
 /// Readings known to 2 % then leave a fifth of the vibration at worst (own rule).
 constexpr double kHardToSeparate = 10;
 constexpr std::array<const char*, 2> kPlanes{"inner", "outer"};
@@ -56,13 +55,12 @@ Json weightsJson(const mechanics::WeightPair& pair) {
   return {{kPlanes[0], weightJson(pair[0])}, {kPlanes[1], weightJson(pair[1])}};
 }
 
-Json influenceJson(const std::array<mechanics::PlanePair, 2>& influence) {
+Json influencesJson(const std::array<mechanics::PlanePair, 2>& influence) {
   Json list = Json::array();
   for (std::size_t plane = 0; plane < 2; ++plane) {
     for (std::size_t weight = 0; weight < 2; ++weight) {
-      const mechanics::Polar& each = influence[plane][weight];
       list.push_back({{"read", kPlanes[plane]}, {"weight", kPlanes[weight]}});
-      list.back().update(readingJson({each.amount / kGramsPerKilogram, each.angle}));
+      list.back().update(influenceJson(influence[plane][weight]));
     }
   }
   return list;
@@ -207,7 +205,7 @@ Result<Outcome> runBalanceTwoPlane(const Json& json) {
   if (!input) return failAs(input);
   const auto balance = mechanics::balanceTwoPlanes(input->runs);
   if (!balance) return asInputError(balance.error());
-  outcome.result = {{"influence", influenceJson(balance->influence)},
+  outcome.result = {{"influence", influencesJson(balance->influence)},
                     {"unbalance", weightsJson(balance->unbalance)},
                     {"correction", weightsJson(balance->correction)},
                     {"condition", plainNumber(balance->condition)}};

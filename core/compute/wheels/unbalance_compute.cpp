@@ -41,8 +41,7 @@ void readWeights(InputReader& reader, UnbalanceInput& input) {
 void readOptions(InputReader& reader, UnbalanceInput& input) {
   reader.inObject("options", [&](InputReader& inner) {
     readRollingOptions(inner, input.rolling);
-    input.grade = inner.number("grade", {.least = 0, .ends = Ends::Excluded, .text = "more than 0"})
-                      .value_or(input.grade);
+    input.grade = inner.number("grade", kPositiveNumber).value_or(input.grade);
     input.confidence = readConfidence(inner);
   });
 }

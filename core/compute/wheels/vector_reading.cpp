@@ -11,6 +11,7 @@ namespace sw::compute {
 namespace {
 
 constexpr std::string_view kGrams = "g";
+constexpr double kGramsPerKilogram = 1000;
 constexpr Mass kManyGrams = kilograms(0.1);
 
 Unit gramsUnit() {
@@ -67,6 +68,10 @@ mechanics::WeightVector readWeight(InputReader& reader, std::string_view key, Si
 
 Json readingJson(const mechanics::Polar& reading) {
   return {{"amount", plainNumber(reading.amount)}, {"angle", quantityText(reading.angle)}};
+}
+
+Json influenceJson(const mechanics::Influence& influence) {
+  return readingJson({influence.amount / kGramsPerKilogram, influence.angle});
 }
 
 Json weightJson(const mechanics::WeightVector& weight) {

@@ -26,6 +26,8 @@ namespace sw::compute {
                                                  Sign sign = Sign::Positive);
 
 [[nodiscard]] Json readingJson(const mechanics::Polar& reading);
+/// Vibration for one gram.
+[[nodiscard]] Json influenceJson(const mechanics::Influence& influence);
 [[nodiscard]] Json weightJson(const mechanics::WeightVector& weight);
 
 [[nodiscard]] FieldDescription readingField(std::string_view name, std::string_view meaning,

@@ -60,8 +60,7 @@ Result<FrequencyInput> read(const Json& json, std::vector<Note>& notes) {
   if (reader.fields().oneOf("speed_from", {"true", "dial"}) == "dial") {
     input.speedFrom = SpeedFrom::Dial;
   }
-  input.finalDrive =
-      reader.number("final_drive", {.least = 0, .ends = Ends::Excluded, .text = "more than 0"});
+  input.finalDrive = reader.number("final_drive", kPositiveNumber);
   readOptions(reader, input);
   reader.takeSeed();
   if (auto done = reader.finish(); !done) return failAs(done);

@@ -28,8 +28,7 @@ Result<SeriesOutcome> playSeries(const PlaySeriesInput& input, std::string_view 
   series.kind = QuantityKind::Length;
   series.instrument = input.instrument;
   series.instrument.differenceOfTwo = true;
-  if (input.limits.min) series.limit.min = input.limits.min->si();
-  if (input.limits.max) series.limit.max = input.limits.max->si();
+  series.limit = bandOf(input.limits);
   series.confidence = input.confidence;
   series.planned = plannedFor(input.readings.size());
   return evaluateSeries(series);

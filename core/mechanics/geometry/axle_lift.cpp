@@ -53,11 +53,8 @@ Result<Angle> casterChange(const AxleLift& lift) {
 }
 
 Result<Angle> casterAfter(Angle before, Angle change) {
-  if (auto error = firstBad({{"caster_before", before.si(), Need::Any}})) {
+  if (auto error = badAngle("caster_before", before, kMostCaster, "-30 to 30 deg")) {
     return tl::make_unexpected(std::move(*error));
-  }
-  if (std::abs(before.si()) > kMostCaster.si()) {
-    return tl::make_unexpected(outOfRange("caster_before", "-30 to 30 deg"));
   }
   return before + change;
 }

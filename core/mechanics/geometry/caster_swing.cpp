@@ -91,23 +91,16 @@ Difference differenceOf(const SteeringAxis& angles, Angle turn, const SwingSetti
           wheel.turned(wheel.foreAndAft, out).z - wheel.turned(wheel.foreAndAft, in).z};
 }
 
-std::optional<Error> within(std::string_view field, Angle angle, Angle most,
-                            std::string_view range) {
-  if (auto error = firstBad({{field, angle.si(), Need::Any}})) return error;
-  if (std::abs(angle.si()) <= most.si()) return std::nullopt;
-  return outOfRange(field, range);
-}
-
 std::optional<Error> checkTurn(Angle turn) {
-  if (auto error = within("turn", turn, kMostTurn, "5 to 45 deg")) return error;
+  if (auto error = badAngle("turn", turn, kMostTurn, "5 to 45 deg")) return error;
   if (turn < kLeastTurn) return outOfRange("turn", "5 to 45 deg");
   return std::nullopt;
 }
 
 std::optional<Error> check(const Swing& swing) {
   if (auto error = checkTurn(swing.turn)) return error;
-  if (auto error = within("outward", swing.outward, kMostReading, "-40 to 40 deg")) return error;
-  return within("inward", swing.inward, kMostReading, "-40 to 40 deg");
+  if (auto error = badAngle("outward", swing.outward, kMostReading, "-40 to 40 deg")) return error;
+  return badAngle("inward", swing.inward, kMostReading, "-40 to 40 deg");
 }
 
 double measuredDifference(const Swing& swing) {
@@ -129,8 +122,8 @@ Result<Angle> soughtAngle(const Swing& swing, Model model) {
 std::optional<Error> checkExact(const Swing& swing, Angle other, std::string_view otherField,
                                 const SwingSetting& setting) {
   if (auto error = check(swing)) return error;
-  if (auto error = within(otherField, other, kMostAxis, "-30 to 30 deg")) return error;
-  return within("camber_ahead", setting.camberAhead, kMostCamber, "-15 to 15 deg");
+  if (auto error = badAngle(otherField, other, kMostAxis, "-30 to 30 deg")) return error;
+  return badAngle("camber_ahead", setting.camberAhead, kMostCamber, "-15 to 15 deg");
 }
 
 }  // namespace
@@ -192,7 +185,7 @@ Result<Angle> uncertaintyOfSwing(Angle angle, Angle turn, const SwingUncertainty
 }
 
 Result<Angle> casterAtLevelFrame(Angle measured, Angle frame) {
-  if (auto error = within("frame_angle", frame, kMostAxis, "-30 to 30 deg")) {
+  if (auto error = badAngle("frame_angle", frame, kMostAxis, "-30 to 30 deg")) {
     return tl::make_unexpected(std::move(*error));
   }
   return measured + frame;

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numbers>
 #include <string>
+#include <utility>
 
 #include "measure/type_b.h"
 #include "mechanics/wheels/value_checks.h"
@@ -16,12 +17,6 @@ constexpr Angle kMostToe = degrees(10);
 constexpr double kMostShare = 1.0 / 3;
 constexpr std::size_t kMostReadings = 20;
 constexpr std::size_t kHalfTurnPair = 2;
-
-std::optional<Error> checkAngle(std::string_view field, Angle angle, Angle most) {
-  if (auto error = firstBad({{field, angle.si(), Need::Any}})) return error;
-  if (std::abs(angle.si()) <= most.si()) return std::nullopt;
-  return outOfRange(field, most == kMostToe ? "-10 to 10 deg" : "-20 to 20 deg");
-}
 
 std::optional<Error> checkReadings(std::span<const ToeReading> readings) {
   if (readings.empty()) return Error{ErrorCode::Missing, "measure.no_readings", "readings", {}};
@@ -43,14 +38,17 @@ SteerAngles asSteerAngles(const WheelToe& toe) {
 }
 
 Result<Length> toeLength(const WheelToe& toe, Length diameter) {
-  if (auto error = checkAngle("left", toe.left, kMostToe)) return tl::make_unexpected(*error);
-  if (auto error = checkAngle("right", toe.right, kMostToe)) return tl::make_unexpected(*error);
+  for (const auto& [field, angle] : {std::pair{"left", toe.left}, std::pair{"right", toe.right}}) {
+    if (auto error = badAngle(field, angle, kMostToe, "-10 to 10 deg")) {
+      return tl::make_unexpected(*error);
+    }
+  }
   if (auto error = firstBad({{"diameter", diameter.si()}})) return tl::make_unexpected(*error);
   return diameter * (std::sin(toe.left.si()) + std::sin(toe.right.si()));
 }
 
 Result<Length> toeLength(Angle total, Length diameter) {
-  if (auto error = checkAngle("total_angle", total, 2 * kMostToe)) {
+  if (auto error = badAngle("total_angle", total, 2 * kMostToe, "-20 to 20 deg")) {
     return tl::make_unexpected(*error);
   }
   return toeLength(WheelToe{total / 2, total / 2}, diameter);

@@ -36,9 +36,8 @@ std::optional<Error> check(const TrackRod& rod, const ToeChange& change) {
   }
   if (rod.pitch > rod.arm * kMostPitchOverArm)
     return outOfRange("pitch", "below a fifth of the arm");
-  if (std::abs(change.present.si()) > kMostToe.si()) return outOfRange("present", "-20 to 20 deg");
-  if (std::abs(change.wanted.si()) > kMostToe.si()) return outOfRange("wanted", "-20 to 20 deg");
-  return std::nullopt;
+  if (auto error = badAngle("present", change.present, kMostToe, "-20 to 20 deg")) return error;
+  return badAngle("wanted", change.wanted, kMostToe, "-20 to 20 deg");
 }
 
 RodChange changeOf(Angle toeIn, RodPlace place) {

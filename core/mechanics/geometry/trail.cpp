@@ -2,7 +2,8 @@
 #include "mechanics/geometry/trail.h"
 
 #include <cmath>
-#include <initializer_list>
+#include <string_view>
+#include <utility>
 
 #include "mechanics/wheels/value_checks.h"
 
@@ -12,12 +13,8 @@ namespace {
 
 constexpr Angle kMostAngle = degrees(30);
 
-std::optional<Error> checkAngles(std::initializer_list<NamedValue> angles) {
-  if (auto error = firstBad(angles)) return error;
-  for (const NamedValue& angle : angles) {
-    if (std::abs(angle.value) > kMostAngle.si()) return outOfRange(angle.field, "-30 to 30 deg");
-  }
-  return std::nullopt;
+std::optional<Error> checkAngle(std::string_view field, Angle angle) {
+  return badAngle(field, angle, kMostAngle, "-30 to 30 deg");
 }
 
 }  // namespace
@@ -27,7 +24,7 @@ Result<Length> casterTrail(const TrailInput& input) {
                              {"hub_offset", input.hubOffset.si(), Need::Any}})) {
     return tl::make_unexpected(std::move(*error));
   }
-  if (auto error = checkAngles({{"caster", input.caster.si(), Need::Any}})) {
+  if (auto error = checkAngle("caster", input.caster)) {
     return tl::make_unexpected(std::move(*error));
   }
   return input.loadedRadius * std::tan(input.caster.si()) - input.hubOffset;
@@ -36,11 +33,15 @@ Result<Length> casterTrail(const TrailInput& input) {
 Result<Length> scrub(const ScrubInput& input) {
   if (auto error = firstBad({{"axis_to_wheel", input.axisToWheel.si(), Need::Any},
                              {"loaded_radius", input.loadedRadius.si()},
-                             {"spacer", input.spacer.si(), Need::Any}})) {
+                             {"spacer", input.spacer.si(), Need::Any},
+                             {"kingpin_inclination", input.inclination.si(), Need::Any},
+                             {"camber", input.camber.si(), Need::Any}})) {
     return tl::make_unexpected(std::move(*error));
   }
-  if (auto error = checkAngles({{"kingpin_inclination", input.inclination.si(), Need::Any},
-                                {"camber", input.camber.si(), Need::Any}})) {
+  if (auto error = checkAngle("kingpin_inclination", input.inclination)) {
+    return tl::make_unexpected(std::move(*error));
+  }
+  if (auto error = checkAngle("camber", input.camber)) {
     return tl::make_unexpected(std::move(*error));
   }
   const double lean = std::tan(input.inclination.si()) + std::tan(input.camber.si());

@@ -35,6 +35,13 @@ std::optional<Error> firstBad(std::initializer_list<NamedValue> values) {
   return std::nullopt;
 }
 
+std::optional<Error> badAngle(std::string_view field, Angle angle, Angle most,
+                              std::string_view range) {
+  if (auto error = firstBad({{field, angle.si(), Need::Any}})) return error;
+  if (std::abs(angle.si()) <= most.si()) return std::nullopt;
+  return outOfRange(field, range);
+}
+
 Error outOfRange(std::string_view field, std::string_view range) {
   return {ErrorCode::OutOfRange,
           "wheels.out_of_range",

@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "base/result.h"
+#include "units/quantity.h"
 
 // What a calculation of wheels or geometry may be given, said once.
 
@@ -23,6 +24,10 @@ struct NamedValue {
 /// or, where it must be positive, less than 1e-12. OutOfRange "measure.not_finite",
 /// "measure.not_positive" or "wheels.out_of_range" (detail: range), the field named.
 [[nodiscard]] std::optional<Error> firstBad(std::initializer_list<NamedValue> values);
+
+/// What is wrong with an angle that may be up to `most` either way; `range` says so in words.
+[[nodiscard]] std::optional<Error> badAngle(std::string_view field, Angle angle, Angle most,
+                                            std::string_view range);
 
 /// OutOfRange "wheels.out_of_range" (detail: range).
 [[nodiscard]] Error outOfRange(std::string_view field, std::string_view range);
