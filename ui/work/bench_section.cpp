@@ -46,6 +46,7 @@ BenchSection::BenchSection(ShopSession& session, QWidget* parent)
       m_picture(new FigureView(this)),
       m_ways(new FlowLayout),
       m_keep(new WordButton("benchKeep", tr("Put this into the job"), this)) {
+  m_head->setObjectName(QStringLiteral("benchHead"));
   m_words->setObjectName(QStringLiteral("benchWords"));
   m_fold->setCheckable(true);
   auto* column = new QVBoxLayout(this);
@@ -67,7 +68,14 @@ bool BenchSection::suits(const StepContext& context) const {
   return !workshop::benchFor(context.view()).empty();
 }
 
+void BenchSection::suppose(const SharedJob& job) {
+  if (isHidden() || m_job == job) return;
+  m_job = job;
+  answerFirst();
+}
+
 void BenchSection::fill(Showing showing) {
+  m_job = context().job;
   if (showing == Showing::OtherStep) {
     m_names = workshop::benchFor(context().view());
     m_fold->setChecked(false);
@@ -94,8 +102,8 @@ std::optional<compute::Answer> BenchSection::worked() {
   if (m_names.empty()) return std::nullopt;
   const auto calculation = compute::findCalculation(m_names.front());
   if (!calculation) return std::nullopt;
-  const auto input = session().benchInput(*context().job, m_names.front(),
-                                          {context().step, context().view().side});
+  const auto input =
+      session().benchInput(*m_job, m_names.front(), {context().step, context().view().side});
   m_input = input.dump();
   m_description = calculation->describe();
   auto answer = compute::answerTo(*calculation, input);
@@ -108,7 +116,10 @@ void BenchSection::answerFirst() {
   const auto answer = worked();
   m_words->setVisible(answer.has_value());
   m_fold->setVisible(answer && answer->draw);
-  m_keep->setVisible(answer && !context().locked());
+  const bool supposed = m_job != context().job;
+  m_head->setText(supposed ? tr("Worked out with what is typed") : tr("Work it out"));
+  // What is put into the job rests on what is on record.
+  m_keep->setVisible(answer && !supposed && !context().locked());
   m_picture->show(answer && m_fold->isChecked() ? answer->draw : compute::Draw{});
   if (!answer) return;
   const auto& notes = answer->json.at("notes");

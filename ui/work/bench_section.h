@@ -25,6 +25,8 @@ class BenchSection final : public StepSection {
   BenchSection(ShopSession& session, QWidget* parent);
   [[nodiscard]] bool suits(const StepContext& context) const override;
   [[nodiscard]] QWidget* firstField() override { return nullptr; }
+  /// Answers for the job as it would stand, while something is typed at the step.
+  void suppose(const SharedJob& job);
 
  protected:
   void fill(Showing showing) override;
@@ -38,6 +40,7 @@ class BenchSection final : public StepSection {
   void keep();
 
   std::vector<std::string> m_names;
+  SharedJob m_job;                     ///< as it stands, or as it would
   std::string m_input;                 ///< of the first, as JSON
   compute::Description m_description;  ///< of the first
   TextLabel* m_head;

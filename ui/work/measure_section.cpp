@@ -319,16 +319,20 @@ void MeasureSection::judge() {
                          .arg(m_addInstrument->text()));
     }
     showRecorded();
+    emit supposed(context().job);
     return;
   }
-  const auto tried = rehearse(action());
+  auto tried = rehearse(action());
   if (!tried) {
     m_problem->say(whyNot(tried.error()));
     showRecorded();
+    emit supposed(context().job);
     return;
   }
   m_problem->say(readAs(tried->outcome));
-  const workshop::SeriesView* series = seriesAt(*tried->job, context().step);
+  const auto job = std::make_shared<const workshop::JobState>(std::move(*tried->job));
+  emit supposed(job);
+  const workshop::SeriesView* series = seriesAt(*job, context().step);
   if (series == nullptr) return showRecorded();
   const auto basis = workshop::basisOf(series->fact, *context().shop);
   const auto outcome = basis ? workshop::judgeSeries(*series, *basis) : Result<SeriesOutcome>{};

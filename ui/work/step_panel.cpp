@@ -91,11 +91,12 @@ void StepPanel::build() {
   m_lockWays = new FlowLayout;
   m_allBefore = new WordButton("allBefore", tr("All of this was done before recording"), m_lock);
   m_against = new WordButton("againstOrder", tr("Do it out of order …"), m_lock);
+  m_bench = new BenchSection(m_session, inside);
   m_sections = {new SupportSection(m_session, inside),  new HoldSection(m_session, inside),
                 new PartsSection(m_session, inside),    new WaitSection(m_session, inside),
                 new PackSection(m_session, inside),     new MeasureSection(m_session, inside),
                 new TorqueSection(m_session, inside),   new ObserveSection(m_session, inside),
-                new RoadTestSection(m_session, inside), new BenchSection(m_session, inside)};
+                new RoadTestSection(m_session, inside), m_bench};
   m_notes = new StepNotes(m_session, inside);
   m_goOn = new WordButton("goOn", {}, this);
   m_goOn->hide();
@@ -138,6 +139,7 @@ void StepPanel::wire() {
   for (StepSection* section : m_sections) {
     connect(section, &StepSection::goWanted, this, &StepPanel::goWanted);
     connect(section, &StepSection::recorded, this, &StepPanel::takeKeyboard);
+    connect(section, &StepSection::supposed, m_bench, &BenchSection::suppose);
   }
   connect(m_how, &QPushButton::toggled, this, &StepPanel::foldText);
   connect(m_reason, &ReasonRow::finished, this, &StepPanel::takeKeyboard);
@@ -200,10 +202,11 @@ void StepPanel::present(const StepContext& context, const workshop::StepLine& li
       line.status == workshop::StepStatus::Ready || line.status == workshop::StepStatus::Running;
   showHead();
   showLock(line);
-  for (StepSection* section : m_sections) {
-    const bool suits = section->suits(context);
-    if (suits) section->present(context);
-    section->setVisible(suits);
+  // From the last to the first: what is typed above is worked out below, for the step shown now.
+  for (auto it = m_sections.rbegin(); it != m_sections.rend(); ++it) {
+    const bool suits = (*it)->suits(context);
+    if (suits) (*it)->present(context);
+    (*it)->setVisible(suits);
   }
   m_notes->present(context);
   showFoot(line);

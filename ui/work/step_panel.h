@@ -13,6 +13,7 @@ class QPushButton;
 
 namespace sw::ui {
 
+class BenchSection;
 class FlowLayout;
 class ReasonRow;
 class StepNotes;
@@ -78,6 +79,7 @@ class StepPanel final : public QScrollArea {
   QPushButton* m_allBefore;
   QPushButton* m_against;
   std::vector<StepSection*> m_sections;
+  BenchSection* m_bench;
   StepNotes* m_notes;
   QPushButton* m_goOn;
   QPushButton* m_done;

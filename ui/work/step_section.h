@@ -45,6 +45,9 @@ class StepSection : public QWidget {
   void goWanted(const sw::ui::Goal& goal);
   /// Something was recorded: the keyboard may go to what comes next.
   void recorded();
+  /// The job as it would stand with what is typed here; the job as it is, where nothing is or what
+  /// is typed would not be taken.
+  void supposed(const sw::ui::SharedJob& job);
 
  protected:
   [[nodiscard]] ShopSession& session() const { return m_session; }
@@ -65,10 +68,10 @@ class StepSection : public QWidget {
   /// reason written on it while the step waits.
   void guard(QLineEdit* field, const QString& placeholder);
   /// Another example on a guarded field, as the step wants it.
+  void setExample(QLineEdit* field, const QString& placeholder);
   /// What was chosen for the entry being typed, kept with its text.
   void keepChoice(const QString& what, const QString& choice);
   [[nodiscard]] QString keptChoice(const QString& what) const;
-  void setExample(QLineEdit* field, const QString& placeholder);
 
  private:
   struct Guarded {

@@ -1,140 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "compute/brakes/turn_picture.h"
 
-#include <algorithm>
-#include <array>
-#include <cmath>
-#include <numbers>
-#include <utility>
-
+#include "compute/brakes/turn_polar.h"
+#include "compute/brakes/turn_unrolled.h"
 #include "compute/verdict_mark.h"
-#include "figure/axes.h"
 #include "figure/drawing.h"
 
 namespace sw::compute {
 
 namespace {
 
-using figure::Axes;
-using figure::AxisText;
 using figure::Figure;
-using figure::Mark;
-using figure::MarkShape;
-using figure::Path;
-using figure::Point;
-using figure::Range;
-using figure::Room;
-using figure::Side;
-using figure::Text;
-using figure::Tone;
+using figure::Size;
 
-constexpr double kTurn = 360;
-constexpr double kNearStart = 75;  // degrees: a text there begins at its point
-constexpr double kBeyond = 400;    // the range is drawn behind the end of the turn
-constexpr double kRangeAt = 382;
-constexpr int kWavePieces = 72;
-constexpr double kThinnestBelow = 0.08;  // of the span: room for its figure
-constexpr double kWordsBelow = 0.14;     // of the span: room for where discard lies
-constexpr std::size_t kFewPlaces = 36;
-
-const AxisText kPlaces{.title = "place on the disc, deg", .decimals = 0, .step = 90};
-
-double placeOf(std::size_t at, std::size_t count) {
-  return kTurn * static_cast<double>(at) / static_cast<double>(count);
-}
-
-struct Extremes {
-  double low = 0, high = 0;
-  [[nodiscard]] double middle() const { return 0.5 * (low + high); }
-};
-
-Extremes extremesOf(const std::vector<Length>& readings) {
-  const auto [low, high] = std::minmax_element(readings.begin(), readings.end());
-  return {inMillimetres(*low), inMillimetres(*high)};
-}
-
-/// The readings as a closed turn: the first stands at its end again.
-void drawTurn(Figure& figure, const Axes& axes, const std::vector<Length>& readings, Tone tone,
-              MarkShape mark) {
-  Path path;
-  path.tone = tone;
-  path.width = 0.1;
-  for (std::size_t i = 0; i <= readings.size(); ++i) {
-    path.points.push_back(
-        axes.inside(placeOf(i, readings.size()), inMillimetres(readings[i % readings.size()])));
-  }
-  const auto places = path.points;
-  figure.add(std::move(path));
-  const double radius = readings.size() > kFewPlaces ? 0.18 : 0.3;
-  for (const Point& place : places) figure.add(Mark{place, mark, tone, radius});
-}
-
-struct Corner {
-  Point at;
-  Side side;
-};
-
-/// The end of the band's edges that lies furthest from the readings.
-Corner freeCorner(const Axes& axes, const Extremes& edges, const std::vector<Length>& readings) {
-  constexpr double kLeft = 55;  // the middle of a text there
-  constexpr double kRight = 310;
-  constexpr double kBeside = 0.8;  // em, of its middle from the edge
-  const Point lowLeft = axes.inside(0, edges.low);
-  const Point highLeft = axes.inside(0, edges.high);
-  const Point lowRight = axes.inside(kRangeAt - 8, edges.low);
-  const Point highRight = axes.inside(kRangeAt - 8, edges.high);
-  const std::array<std::pair<Corner, Point>, 4> corners{
-      {{{lowLeft, Side::BelowRight}, {axes.at(kLeft, 0).x, lowLeft.y + kBeside}},
-       {{lowRight, Side::BelowLeft}, {axes.at(kRight, 0).x, lowRight.y + kBeside}},
-       {{highLeft, Side::AboveRight}, {axes.at(kLeft, 0).x, highLeft.y - kBeside}},
-       {{highRight, Side::AboveLeft}, {axes.at(kRight, 0).x, highRight.y - kBeside}}}};
-  const auto apart = [&](const auto& corner) {
-    double least = axes.right();
-    for (std::size_t i = 0; i < readings.size(); ++i) {
-      const Point place = axes.inside(placeOf(i, readings.size()), inMillimetres(readings[i]));
-      least = std::min(least, std::hypot((place.x - corner.second.x) / 3,  // texts are wide
-                                         place.y - corner.second.y));
-    }
-    return least;
-  };
-  return std::max_element(corners.begin(), corners.end(),
-                          [&](const auto& a, const auto& b) { return apart(a) < apart(b); })
-      ->first;
-}
-
-/// How far apart the readings may lie: a band of that height about their middle.
-void drawAllowed(Figure& figure, const Axes& axes, const std::vector<Length>& readings,
-                 Length limit) {
-  const double middle = extremesOf(readings).middle();
-  const double half = 0.5 * inMillimetres(limit);
-  figure.add(figure::area(axes.inside(0, middle - half), axes.inside(kBeyond, middle + half),
-                          Tone::Limit, 0.08));
-  for (const double edge : {middle - half, middle + half}) {
-    figure.add(figure::dashed(axes.inside(0, edge), axes.inside(kBeyond, edge), Tone::Limit));
-  }
-  const Corner corner = freeCorner(axes, {middle - half, middle + half}, readings);
-  figure.add(Text{corner.at, "limit " + limitWords(limit.si(), defaultUnit(QuantityKind::Length)),
-                  corner.side, Room::Movable, Tone::Limit, 0.85});
-}
-
-void drawRange(Figure& figure, const Axes& axes, const Extremes& extremes, Verdict verdict) {
-  const Tone tone = verdict == Verdict::NoLimit ? Tone::Ink : lookOf(verdict).tone;
-  add(figure, figure::Dimension{.from = axes.inside(kRangeAt, extremes.low),
-                                .to = axes.inside(kRangeAt, extremes.high),
-                                .tone = tone,
-                                .ends = figure::DimensionEnds::Stroked});
-}
-
-/// Both radii of a thickness, or one trace; and the band that their range may fill.
-Range rangeOf(const Extremes& extremes, const std::optional<Length>& limit) {
-  Range range{extremes.low, extremes.high};
-  if (limit) {
-    range.include(extremes.middle() - 0.5 * inMillimetres(*limit));
-    range.include(extremes.middle() + 0.5 * inMillimetres(*limit));
-  }
-  range.widen(0.14, 0.01);
-  return range;
-}
+constexpr double kLeastForBoth = 40;  // em of width
+constexpr double kHeadline = 1.6;     // em
 
 void headlineOf(Figure& figure, const char* what, const mechanics::Judged<Length>& judged) {
   const VerdictLook look = lookOf(judged.verdict);
@@ -146,81 +26,23 @@ void headlineOf(Figure& figure, const char* what, const mechanics::Judged<Length
   figure::headline(figure, words, look.shape, look.tone);
 }
 
-/// The wave of the seat's tilt about the mean, with its high spot.
-void drawTilt(Figure& figure, const Axes& axes, const mechanics::DiscRunout& runout) {
-  const double amount = inMillimetres(runout.tilt.amount);
-  const double mean = inMillimetres(runout.extent.mean);
-  const double high = runout.tilt.angle.si();
-  std::vector<Point> wave;
-  for (int i = 0; i <= kWavePieces; ++i) {
-    const double place = kTurn * i / kWavePieces;
-    wave.push_back({place, mean + amount * std::cos(place * std::numbers::pi / 180 - high)});
-  }
-  figure.add(axes.line(wave, Tone::Accent));
-  // Beside the falling flank, where the wave leaves room.
-  const double flank = std::fmod(high * 180 / std::numbers::pi + 90, kTurn);
-  figure.add(Text{axes.inside(flank, mean),
-                  "tilt " + figureWords(2 * runout.tilt.amount.si(), QuantityKind::Length),
-                  flank > 0.6 * kTurn ? Side::BelowLeft : Side::AboveRight, Room::Movable,
-                  Tone::Accent, 0.85, true});
-}
-
-/// The thinnest point of both radii by a mark and its figure.
-void drawThinnest(Figure& figure, const Axes& axes, const mechanics::DiscThicknessInput& input,
-                  const mechanics::DiscThickness& disc) {
-  const bool first = disc.extent.least <= disc.minimum.value;
-  const auto& readings = first ? input.readings : input.otherRadius;
-  const auto least = std::min_element(readings.begin(), readings.end());
-  const double place = placeOf(static_cast<std::size_t>(least - readings.begin()), readings.size());
-  const Point at = axes.inside(place, inMillimetres(*least));
-  figure.add(verdictMark(at, disc.minimum.verdict, 0.55));
-  figure.add(Text{{at.x, at.y + 0.45},
-                  "thinnest " + limitWords(least->si(), defaultUnit(QuantityKind::Length)),
-                  place < kNearStart ? Side::BelowRight : Side::Below,
-                  Room::Movable,
-                  Tone::Ink,
-                  0.9,
-                  true});
-}
-
-/// Discard as a line where it is near, else as words and an arrow to where it lies.
-void drawDiscard(Figure& figure, const Axes& axes, const mechanics::DiscThickness& disc,
-                 Length discard) {
-  const double value = inMillimetres(discard);
-  const std::string words =
-      "discard " + limitWords(discard.si(), defaultUnit(QuantityKind::Length));
-  const bool shown = value >= axes.y().low && value <= axes.y().high;
-  if (shown) {
-    figure.add(figure::line(axes.at(0, value), axes.at(kBeyond, value), Tone::Limit, 0.24));
-    figure.add(Text{axes.at(0, value), words, Side::BelowRight, Room::Movable, Tone::Limit, 0.9});
+/// The disc alone, or the disc and beside it the turn unrolled. `polar` and `unrolled` draw into a
+/// size.
+template <class Disc, class Unrolled>
+void drawViews(Figure& figure, const Disc& polar, const Unrolled& unrolled) {
+  const double height = figure.size.height - kHeadline;
+  if (figure.size.width < kLeastForBoth) {
+    figure::place(figure, polar(Size{figure.size.width, height}), {0, kHeadline});
     return;
   }
-  const bool below = value < axes.y().low;
-  const Point edge = axes.inside(6, value);
-  add(figure, figure::Arrow{{edge.x, edge.y + (below ? -1.6 : 1.6)}, edge, Tone::Limit, 0.16});
-  figure.add(
-      Text{{edge.x + 0.3, edge.y + (below ? -0.9 : 0.9)},
-           words + ", " +
-               figureWords(std::abs(disc.minimum.value.si() - discard.si()), QuantityKind::Length) +
-               (below ? " below" : " above"),
-           Side::Right,
-           Room::Movable,
-           Tone::Limit,
-           0.9});
-}
-
-/// The radius whose readings lie further apart: the variation is theirs.
-const std::vector<Length>& widerOf(const mechanics::DiscThicknessInput& input) {
-  if (input.otherRadius.empty()) return input.readings;
-  const Extremes first = extremesOf(input.readings);
-  const Extremes other = extremesOf(input.otherRadius);
-  return other.high - other.low > first.high - first.low ? input.otherRadius : input.readings;
+  figure::place(figure, polar(Size{height, height}), {0, kHeadline});
+  figure::place(figure, unrolled(Size{figure.size.width - height, height}), {height, kHeadline});
 }
 
 }  // namespace
 
 Figure runoutPicture(const mechanics::DiscRunoutInput& input, const mechanics::DiscRunout& runout,
-                     figure::Size size) {
+                     Size size) {
   Figure figure;
   figure.size = size;
   figure.title = "Runout over one turn of the disc";
@@ -228,58 +50,24 @@ Figure runoutPicture(const mechanics::DiscRunoutInput& input, const mechanics::D
                        figureWords(runout.total.value.si(), QuantityKind::Length) +
                        ", of it tilt " +
                        figureWords(2 * runout.tilt.amount.si(), QuantityKind::Length);
-  const Extremes extremes = extremesOf(runout.averaged);
-  Range range = rangeOf(extremes, input.limit);
-  const double mean = inMillimetres(runout.extent.mean);
-  range.include(mean - 1.1 * inMillimetres(runout.tilt.amount));
-  range.include(mean + 1.1 * inMillimetres(runout.tilt.amount));
-  const Axes axes(size, {0, kBeyond}, range);
-  if (input.limit) drawAllowed(figure, axes, runout.averaged, *input.limit);
-  axes.draw(figure, kPlaces, {.title = "reading, mm"});
-  if (runout.tilt.amount.si() > 0) drawTilt(figure, axes, runout);
-  drawTurn(figure, axes, runout.averaged, Tone::Ink, MarkShape::Ring);
-  drawRange(figure, axes, extremes, runout.total.verdict);
+  drawViews(
+      figure, [&](Size room) { return polarRunout(input, runout, room); },
+      [&](Size room) { return unrolledRunout(input, runout, room); });
   headlineOf(figure, "total", runout.total);
   return figure;
 }
 
 Figure thicknessPicture(const mechanics::DiscThicknessInput& input,
-                        const mechanics::DiscThickness& disc, figure::Size size) {
+                        const mechanics::DiscThickness& disc, Size size) {
   Figure figure;
   figure.size = size;
   figure.title = "Thickness round the disc";
   figure.description = "Thickness at " + std::to_string(input.readings.size()) +
                        " places, variation " +
                        figureWords(disc.variation.value.si(), QuantityKind::Length);
-  const auto& wider = widerOf(input);
-  const Extremes extremes = extremesOf(wider);
-  Range range = rangeOf(extremes, input.variationLimit);
-  for (const auto* readings : {&input.readings, &input.otherRadius}) {
-    for (const Length reading : *readings) range.include(inMillimetres(reading));
-  }
-  range.low -= kThinnestBelow * (range.high - range.low);
-  if (input.discard) {
-    const double discard = inMillimetres(*input.discard);
-    const double span = range.high - range.low;
-    if (discard > range.low - span && discard < range.high + span) {
-      range.include(discard - 0.08 * span);
-      range.include(discard + 0.08 * span);
-    } else if (discard < range.low) {
-      range.low -= kWordsBelow * span;
-    }
-  }
-  const Axes axes(size, {0, kBeyond}, range);
-  if (input.variationLimit) drawAllowed(figure, axes, wider, *input.variationLimit);
-  axes.draw(figure, kPlaces, {.title = "thickness, mm"});
-  if (input.discard) drawDiscard(figure, axes, disc, *input.discard);
-  if (!input.otherRadius.empty()) {
-    drawTurn(figure, axes, input.otherRadius, Tone::Second, MarkShape::Triangle);
-    figure.add(Text{axes.inside(0, inMillimetres(input.otherRadius.front())), "other radius",
-                    Side::AboveRight, Room::Movable, Tone::Second, 0.85});
-  }
-  drawTurn(figure, axes, input.readings, Tone::Ink, MarkShape::Ring);
-  drawRange(figure, axes, extremes, disc.variation.verdict);
-  drawThinnest(figure, axes, input, disc);
+  drawViews(
+      figure, [&](Size room) { return polarThickness(input, disc, room); },
+      [&](Size room) { return unrolledThickness(input, disc, room); });
   headlineOf(figure, "variation", disc.variation);
   return figure;
 }

@@ -9,7 +9,8 @@
 #include "mechanics/brakes/disc_runout.h"
 #include "mechanics/brakes/disc_thickness.h"
 
-// Readings round a disc over one turn, against the band that the limit on their range allows.
+// Readings where they lie on the disc and, where there is room, over the turn unrolled, against the
+// band that the limit on their range allows.
 
 namespace sw::compute {
 
