@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "measure/distributions.h"
 
+#include <boost/math/distributions/beta.hpp>
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/fisher_f.hpp>
 #include <boost/math/distributions/normal.hpp>
@@ -26,6 +27,7 @@ using Normal = bm::normal_distribution<double, QuietPolicy>;
 using StudentT = bm::students_t_distribution<double, QuietPolicy>;
 using ChiSquared = bm::chi_squared_distribution<double, QuietPolicy>;
 using FisherF = bm::fisher_f_distribution<double, QuietPolicy>;
+using Beta = bm::beta_distribution<double, QuietPolicy>;
 
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
@@ -84,6 +86,12 @@ double fisherUpperTail(double x, double nu1, double nu2) {
 
 double fisherQuantile(double probability, double nu1, double nu2) {
   return boundedQuantile(FisherF(nu1, nu2), probability, 0.0);
+}
+
+double betaQuantile(double probability, double weightFor, double weightAgainst) {
+  if (probability <= 0) return 0;
+  if (probability >= 1) return 1;
+  return bm::quantile(Beta(weightFor, weightAgainst), probability);
 }
 
 }  // namespace sw::measure

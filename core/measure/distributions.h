@@ -34,4 +34,7 @@ using DegreesOfFreedom = std::optional<double>;
 [[nodiscard]] double fisherUpperTail(double x, double nu1, double nu2);
 [[nodiscard]] double fisherQuantile(double probability, double nu1, double nu2);
 
+/// Of a share with weights above 0 for and against it.
+[[nodiscard]] double betaQuantile(double probability, double weightFor, double weightAgainst);
+
 }  // namespace sw::measure

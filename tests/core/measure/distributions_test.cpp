@@ -104,5 +104,16 @@ TEST(Distributions, QuantilesInvertTheDistributionFunctions) {
   }
 }
 
+TEST(Distributions, QuantilesOfAShare) {
+  // Closed forms: Beta(1, 1) is uniform, Beta(1, n) has the distribution 1 - (1 - x)^n, and
+  // Beta(2, 1) the distribution x^2.
+  EXPECT_NEAR(betaQuantile(.3, 1, 1), .3, 1e-12);
+  EXPECT_NEAR(betaQuantile(.975, 1, 4), 1 - std::pow(.025, .25), 1e-12);
+  EXPECT_NEAR(betaQuantile(.5, 2, 1), std::sqrt(.5), 1e-12);
+  EXPECT_NEAR(betaQuantile(.1, 3, 7), 1 - betaQuantile(.9, 7, 3), 1e-12);
+  EXPECT_EQ(betaQuantile(0, 3, 7), 0);
+  EXPECT_EQ(betaQuantile(1, 3, 7), 1);
+}
+
 }  // namespace
 }  // namespace sw::measure
