@@ -1,0 +1,312 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "diagnosis/cause_file.h"
+
+#include <algorithm>
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "model/json.h"
+
+namespace sw::diagnosis {
+
+namespace {
+
+using model::Json;
+using model::ObjectReader;
+
+constexpr std::int64_t kSchema = 1;
+constexpr double kMostMinutes = 10'000;
+constexpr std::string_view kOther = "other";
+
+void refuse(ObjectReader& in, std::string_view key, const char* what, std::string text = {}) {
+  std::vector<std::pair<std::string, std::string>> details;
+  if (!text.empty()) details.emplace_back("text", std::move(text));
+  in.fail({ErrorCode::InvalidInput, what, in.pathOf(key), std::move(details)});
+}
+
+template <class Read>
+void readEach(ObjectReader& in, std::string_view key, const Read& read) {
+  const Json* list = in.array(key);
+  if (list == nullptr) return;
+  std::size_t at = 0;
+  for (const Json& item : *list) {
+    ObjectReader inner(item, in.pathOf(key) + "/" + std::to_string(at++));
+    read(inner);
+    if (const auto done = inner.finish(); !done) in.fail(done.error());
+  }
+}
+
+/// Calls `read` for each key of an object with its number or object.
+template <class Read>
+void readMembers(ObjectReader& in, std::string_view key, const Read& read) {
+  const Json* object = in.object(key);
+  if (object == nullptr) return;
+  ObjectReader inner(*object, in.pathOf(key));
+  for (const auto& [name, value] : object->items()) read(inner, name);
+  if (const auto done = inner.finish(); !done) in.fail(done.error());
+}
+
+std::vector<std::string> readTexts(ObjectReader& in, std::string_view key) {
+  std::vector<std::string> texts;
+  const Json* list = in.array(key);
+  if (list == nullptr) return texts;
+  for (const Json& item : *list) {
+    if (!item.is_string()) {
+      refuse(in, key, "causes.unknown_key");
+      return texts;
+    }
+    texts.push_back(item.get<std::string>());
+  }
+  return texts;
+}
+
+double readChance(ObjectReader& in, std::string_view key) {
+  const double chance = in.number(key).value_or(0);
+  if (!(chance >= 0 && chance <= 1)) refuse(in, key, "causes.bad_chance");
+  return chance;
+}
+
+double readMinutes(ObjectReader& in, std::string_view key) {
+  const double minutes = in.number(key).value_or(0);
+  if (!(minutes >= 0 && minutes <= kMostMinutes)) refuse(in, key, "causes.bad_minutes");
+  return minutes;
+}
+
+template <class Items>
+bool known(const Items& items, const std::string& key) {
+  return std::any_of(items.begin(), items.end(), [&](const auto& item) { return item.key == key; });
+}
+
+template <class Items>
+std::string readNewKey(ObjectReader& in, const Items& items) {
+  std::string key = in.requiredText("key");
+  if (known(items, key)) refuse(in, "key", "causes.duplicate_key", key);
+  return key;
+}
+
+/// The place of a name among items read before.
+template <class Items>
+std::size_t placeOf(ObjectReader& in, std::string_view field, const Items& items,
+                    const std::string& key) {
+  const auto found =
+      std::find_if(items.begin(), items.end(), [&](const auto& item) { return item.key == key; });
+  if (found == items.end()) {
+    refuse(in, field, "causes.unknown_key", key);
+    return 0;
+  }
+  return static_cast<std::size_t>(found - items.begin());
+}
+
+template <class Items>
+std::vector<std::size_t> readPlaces(ObjectReader& in, std::string_view field, const Items& items) {
+  std::vector<std::size_t> places;
+  for (const std::string& key : readTexts(in, field)) {
+    places.push_back(placeOf(in, field, items, key));
+  }
+  return places;
+}
+
+void readFeature(ObjectReader& in, CauseFile& file) {
+  Feature feature;
+  feature.key = readNewKey(in, file.table.features);
+  feature.ask = in.requiredText("ask");
+  readEach(in, "answers", [&](ObjectReader& answer) {
+    std::string word = answer.requiredText("word");
+    feature.answers.push_back({std::move(word), answer.requiredText("text")});
+  });
+  if (feature.answers.size() < 2) refuse(in, "answers", "causes.unknown_key");
+  file.table.features.push_back(std::move(feature));
+}
+
+void readSetup(ObjectReader& in, CauseFile& file) {
+  Setup setup;
+  setup.key = readNewKey(in, file.setups);
+  setup.name = in.requiredText("name");
+  if (const auto parent = in.text("parent")) {
+    setup.parent = placeOf(in, "parent", file.setups, *parent);
+  }
+  readMembers(in, "minutes", [&](ObjectReader& minutes, const std::string& name) {
+    const auto support = fromWord<model::SupportKind>(name);
+    const Json* object = minutes.object(name);
+    if (!support || object == nullptr) return refuse(minutes, name, "causes.unknown_key", name);
+    ObjectReader inner(*object, minutes.pathOf(name));
+    auto& pair = setup.minutes.at(static_cast<std::size_t>(*support));
+    pair.open = readMinutes(inner, "open");
+    pair.close = readMinutes(inner, "close");
+    if (const auto done = inner.finish(); !done) minutes.fail(done.error());
+  });
+  file.setups.push_back(std::move(setup));
+}
+
+/// The chances of the answers to one feature; the last answer has what the others leave.
+std::vector<double> readAnswers(ObjectReader& in, const Feature& feature) {
+  std::vector<double> chances(feature.answers.size(), 0.0);
+  readMembers(in, feature.key, [&](ObjectReader& row, const std::string& word) {
+    const auto answer = feature.answer(word);
+    if (!answer) return refuse(row, word, "causes.unknown_key", word);
+    chances[*answer] = readChance(row, word);
+  });
+  double rest = 1;
+  for (std::size_t i = 0; i + 1 < chances.size(); ++i) rest -= chances[i];
+  if (rest < -1e-9) refuse(in, feature.key, "causes.bad_chance");
+  chances.back() = std::max(0.0, rest);
+  return chances;
+}
+
+void readCause(ObjectReader& in, CauseFile& file) {
+  Cause cause;
+  cause.key = readNewKey(in, file.table.causes);
+  cause.name = in.requiredText("name");
+  cause.weight = in.number("weight").value_or(-1);
+  if (!(cause.weight >= 0 && std::isfinite(cause.weight))) {
+    refuse(in, "weight", "causes.bad_weight");
+  }
+  if (const Json* answers = in.object("answers")) {
+    ObjectReader inner(*answers, in.pathOf("answers"));
+    for (const Feature& feature : file.table.features) {
+      if (!inner.has(feature.key)) refuse(inner, feature.key, "json.missing");
+      cause.answers.push_back(readAnswers(inner, feature));
+    }
+    if (const auto done = inner.finish(); !done) in.fail(done.error());
+  } else {
+    refuse(in, "answers", "json.missing");
+  }
+  file.table.causes.push_back(std::move(cause));
+}
+
+void readFinding(ObjectReader& in, CauseFile& file, Check& check) {
+  Finding finding;
+  finding.cause = placeOf(in, "cause", file.table.causes, in.requiredText("cause"));
+  finding.observed = in.text("observed").value_or("");
+  finding.words = readTexts(in, "words");
+  finding.limit = in.text("limit").value_or("");
+  if (finding.observed.empty() == finding.limit.empty()) {
+    refuse(in, "observed", "causes.unknown_key");
+  }
+  check.findings.push_back(std::move(finding));
+}
+
+void readVariant(ObjectReader& in, CauseFile& file, Check& check) {
+  CheckVariant variant;
+  const auto mount = fromWord<model::DiscMount>(in.requiredText("disc_mount"));
+  if (!mount) return refuse(in, "disc_mount", "causes.unknown_key");
+  variant.discMount = *mount;
+  variant.setups = readPlaces(in, "setups", file.setups);
+  variant.minutes = readMinutes(in, "minutes");
+  check.variants.push_back(std::move(variant));
+}
+
+void readCheck(ObjectReader& in, CauseFile& file) {
+  Check check;
+  check.key = readNewKey(in, file.checks);
+  check.name = in.requiredText("name");
+  check.procedure = in.requiredText("procedure");
+  check.first = in.boolean("first").value_or(false);
+  check.after = readPlaces(in, "after", file.checks);
+  check.equipment = readTexts(in, "equipment");
+  check.setups = readPlaces(in, "setups", file.setups);
+  if (check.setups.empty()) refuse(in, "setups", "json.missing");
+  check.minutes = readMinutes(in, "minutes");
+  readMembers(in, "finds", [&](ObjectReader& finds, const std::string& name) {
+    const std::size_t cause = placeOf(finds, name, file.table.causes, name);
+    check.finds.push_back({cause, readChance(finds, name)});
+  });
+  check.falseAlarm = readChance(in, "false_alarm");
+  check.falseAlarmMinutes = readMinutes(in, "false_alarm_minutes");
+  readEach(in, "findings", [&](ObjectReader& finding) { readFinding(finding, file, check); });
+  readEach(in, "variants", [&](ObjectReader& variant) { readVariant(variant, file, check); });
+  file.checks.push_back(std::move(check));
+}
+
+void readPreset(ObjectReader& in, CauseFile& file) {
+  Preset preset;
+  preset.key = readNewKey(in, file.presets);
+  preset.name = in.requiredText("name");
+  const auto support = fromWord<model::SupportKind>(in.requiredText("support"));
+  if (!support) return refuse(in, "support", "causes.unknown_key");
+  preset.support = *support;
+  preset.equipment = readTexts(in, "equipment");
+  file.presets.push_back(std::move(preset));
+}
+
+bool has(const std::vector<std::string>& list, const std::string& item) {
+  return std::find(list.begin(), list.end(), item) != list.end();
+}
+
+PlannedCheck plannedCheck(const Check& check, const Circumstances& circumstances) {
+  PlannedCheck planned{
+      check.finds, check.setups, check.minutes, check.falseAlarm, check.falseAlarmMinutes,
+      check.after};
+  for (const CheckVariant& variant : check.variants) {
+    if (variant.discMount != circumstances.discMount) continue;
+    planned.setups = variant.setups;
+    planned.minutes = variant.minutes;
+  }
+  return planned;
+}
+
+}  // namespace
+
+std::optional<std::size_t> CauseFile::check(std::string_view key) const {
+  for (std::size_t i = 0; i < checks.size(); ++i) {
+    if (checks[i].key == key) return i;
+  }
+  return std::nullopt;
+}
+
+std::optional<std::size_t> CauseFile::setup(std::string_view key) const {
+  for (std::size_t i = 0; i < setups.size(); ++i) {
+    if (setups[i].key == key) return i;
+  }
+  return std::nullopt;
+}
+
+Result<CauseFile> parseCauses(std::string_view text) {
+  const auto json = model::parseJson(text);
+  if (!json) return failAs(json);
+  CauseFile file;
+  ObjectReader in(*json, "");
+  if (in.integer("schema") != kSchema) refuse(in, "schema", "causes.unknown_schema");
+  file.id = in.requiredText("id");
+  file.version = in.integer("version").value_or(1);
+  file.source = in.requiredText("source");
+  file.fallbackMinutes = readMinutes(in, "fallback_minutes");
+  readEach(in, "features", [&](ObjectReader& item) { readFeature(item, file); });
+  readEach(in, "setups", [&](ObjectReader& item) { readSetup(item, file); });
+  readEach(in, "causes", [&](ObjectReader& item) { readCause(item, file); });
+  readEach(in, "checks", [&](ObjectReader& item) { readCheck(item, file); });
+  readEach(in, "presets", [&](ObjectReader& item) { readPreset(item, file); });
+  const auto other = file.table.cause(kOther);
+  if (!other) refuse(in, "causes", "causes.no_other");
+  file.table.other = other.value_or(0);
+  if (auto done = in.finish(); !done) return failAs(done);
+  return file;
+}
+
+PlanProblem problemFor(const CauseFile& file, const Circumstances& circumstances) {
+  PlanProblem problem;
+  std::vector<SetupState> states;
+  const auto support = static_cast<std::size_t>(circumstances.support);
+  for (const Setup& setup : file.setups) {
+    const auto& minutes = setup.minutes.at(support);
+    states.push_back({setup.parent, minutes.open, minutes.close});
+  }
+  problem.moves = movesBetween(states);
+  problem.start = circumstances.setup;
+  problem.fallback = circumstances.fallbackMinutes;
+  for (std::size_t i = 0; i < file.checks.size(); ++i) {
+    const Check& check = file.checks[i];
+    PlannedCheck planned = plannedCheck(check, circumstances);
+    const auto& out = circumstances.leftOut;
+    const bool left = std::find(out.begin(), out.end(), i) != out.end();
+    const bool able =
+        std::all_of(check.equipment.begin(), check.equipment.end(),
+                    [&](const std::string& one) { return has(circumstances.equipment, one); });
+    if (left || !able) planned.finds.clear();
+    if (check.first && !left) problem.first.push_back(i);
+    problem.checks.push_back(std::move(planned));
+  }
+  return problem;
+}
+
+}  // namespace sw::diagnosis
