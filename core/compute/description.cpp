@@ -61,7 +61,10 @@ Result<Json> toJson(const Description& description) {
   if (!exampleOutput) return failAs(exampleOutput);
   Json object = Json::object();
   object["title"] = description.title;
-  object["method"] = {{"name", description.method}, {"source", description.source}};
+  object["method"] = {{"name", description.method},
+                      {"source", description.source},
+                      {"formula", description.formula},
+                      {"assumptions", description.assumptions}};
   object["inputs"] = std::move(*inputs);
   object["outputs"] = std::move(*outputs);
   object["example"] = {{"input", std::move(*exampleInput)}, {"output", std::move(*exampleOutput)}};

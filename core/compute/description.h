@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -30,13 +31,18 @@ struct Description {
   std::string_view title;
   std::string_view method;
   std::string_view source;
+  /// As worked by hand, each symbol in words; a line each.
+  std::string_view formula = {};
+  /// What it rests on, its valid range, when not to use it: sentences.
+  std::span<const std::string_view> assumptions = {};
   std::vector<FieldDescription> inputs;
   std::vector<FieldDescription> outputs;
   std::string_view exampleInput;   ///< JSON text
   std::string_view exampleOutput;  ///< JSON text: the whole answer
 };
 
-/// {"title","method":{"name","source"},"inputs":[...],"outputs":[...],"example":{"input","output"}}.
+/// {"title","method":{"name","source","formula","assumptions":[...]},"inputs":[...],"outputs":[...],
+/// "example":{"input","output"}}.
 /// Errors: as parseJson, where an example is not JSON.
 [[nodiscard]] Result<model::Json> toJson(const Description& description);
 

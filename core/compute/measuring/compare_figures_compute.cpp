@@ -60,6 +60,20 @@ Json resultJson(const TypedQuantity& first, const TypedQuantity& second,
           {"would_agree_with_second", compared.besideSecond.text()}};
 }
 
+constexpr std::string_view kFormula =
+    "range of a figure = figure ± half of its last typed place: 25 is 24.5 to 25.5, 25.0 is "
+    "24.95 to 25.05\n"
+    "with both ranges in one unit: the figures agree where the ranges meet or touch, else it "
+    "is a query";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "Each figure was rounded to the places it shows.",
+    "A figure rounded more coarsely, to the nearest 5, say, may be queried although it was "
+    "meant: it is a query, not an error.",
+    "The factors between the units are exact definitions.",
+    "Not for a maximum in one unit against a minimum in the other.",
+});
+
 }  // namespace
 
 Description describeCompareFigures() {
@@ -78,6 +92,8 @@ Description describeCompareFigures() {
   return {.title = "Do two figures of one limit agree?",
           .method = "the rounding intervals of both figures, as typed, meet",
           .source = "common practice, no source; exact conversion factors",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = std::move(inputs),
           .outputs = {{.name = "agreement",
                        .kind = "word",

@@ -54,6 +54,18 @@ Result<Unit> targetUnit(const ConvertInput& input) {
               {{"text", input.to}, {"example", "lbf ft"}});
 }
 
+constexpr std::string_view kFormula =
+    "number in the unit wanted = number × factor of its unit ÷ factor of the unit wanted\n"
+    "1 in = 25.4 mm; 1 lb = 0.45359237 kg; 1 kgf = 9.80665 N; 1 lbf = 0.45359237 × 9.80665 "
+    "N; 1 bar = 100 000 Pa";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The factors are exact definitions; nothing is rounded before the last of 15 digits.",
+    "A comma is a decimal mark, never a separator of thousands.",
+    "A unit of mass in a force is read as that force: 1 kg as 1 kgf.",
+    "Temperatures are taken as differences only: 20 °C come out as 20 K.",
+});
+
 }  // namespace
 
 Description describeConvert() {
@@ -80,6 +92,8 @@ Description describeConvert() {
   return {.title = "A quantity in another unit",
           .method = "exact conversion factors",
           .source = "SI Brochure, 9th edition; yard and pound agreement of 1959; 3rd CGPM 1901",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = std::move(inputs),
           .outputs = {{.name = "value",
                        .kind = "text",

@@ -228,12 +228,49 @@ constexpr std::string_view kExampleOutput = R"({
     "options": {"confidence": 0.95, "planned": 4, "rule": "conformance_probability"}}
 })";
 
+constexpr std::string_view kFormula =
+    "value = (mean of the readings + correction) × pull factor\n"
+    "correction = applied − shown of the own check, else 0\n"
+    "pull factor = sin(a) ÷ a where the pull was off its line by an unknown angle up to a "
+    "(in radians), else 1\n"
+    "uncertainty u = √(scatter² + graduation² + error² + angle²), each part by itself:\n"
+    "scatter = standard deviation of the readings ÷ √(number of readings)\n"
+    "graduation = smallest step ÷ √12; error = permissible error ÷ √3; these three × pull "
+    "factor\n"
+    "angle = (mean + correction) × √(1 ÷ 2 + sin(2 × a) ÷ (4 × a) − pull factor²)\n"
+    "expanded uncertainty = k × u, k from Student's t for the confidence\n"
+    "within: the probability that the true value lies inside the limit is at least the "
+    "confidence; outside: the value lies beyond the limit and the probability that the true "
+    "one does, too, is at least the confidence; else undecided\n"
+    "by the rule of 1998, if asked for: within where the value keeps 2 × u from every limit, "
+    "outside where it lies more than 2 × u beyond one";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The readings are independent and of one unchanging quantity in one state; the settling "
+    "pull is left out.",
+    "The instrument's own error is the same in all readings: the graduation counts once, and "
+    "more readings do not make it smaller.",
+    "The scatter follows the bell curve.",
+    "Where five readings or more differ by more than the known scatter of scale and hand "
+    "allows, the median takes the place of the mean; no reading is ever dropped.",
+    "An own check holds for readings between half and twice the mass or gauge it was made "
+    "with (common practice, no source); it then takes the place of the permissible error.",
+    "One reading without a known scatter has no probability: the answer is at most undecided.",
+    "Where more readings were taken than planned, the probability asked for rises: 0.95 to "
+    "0.975 up to 5 readings, to 0.987 up to 10, to 0.995 beyond.",
+    "Three readings that scatter much more than the instrument errs claim a little too much: "
+    "their 95 % hold the true value 92 to 93 % of the time.",
+    "Not for readings taken in different states.",
+});
+
 }  // namespace
 
 Description describeSeries() {
   return {.title = "Repeated readings judged against a limit",
           .method = "mean, correction, uncertainty budget, conformance probability",
           .source = "JCGM 100:2008; JCGM 106:2012; ISO 14253-1:2017",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = kExampleInput,

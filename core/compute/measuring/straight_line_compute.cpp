@@ -43,12 +43,32 @@ FieldDescription numberOut(std::string_view name, std::string_view meaning,
   return {.name = name, .kind = "number", .presence = presence, .meaning = meaning};
 }
 
+constexpr std::string_view kFormula =
+    "y = intercept + slope × x\n"
+    "Sxx = sum of (x − mean x)²; Sxy = sum of (x − mean x) × (y − mean y)\n"
+    "slope = Sxy ÷ Sxx; intercept = mean y − slope × mean x\n"
+    "scatter s = √(sum of (y − line)² ÷ (points − 2))\n"
+    "uncertainty of the slope = s ÷ √Sxx; of the line at x = s × √(1 ÷ points + (x − mean "
+    "x)² ÷ Sxx)\n"
+    "x that reaches a y = (y − intercept) ÷ slope";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The x are without error; the y scatter alike along the whole line and independently of "
+    "each other.",
+    "Three points or more, with at least two different x: two points leave no scatter to "
+    "judge by and are refused.",
+    "All x are in one unit, and all y in one.",
+    "A line without slope has no x that reaches another y.",
+});
+
 }  // namespace
 
 Description describeStraightLine() {
   return {.title = "The straight line through points, with its uncertainty",
           .method = "least squares, equal weights",
           .source = "JCGM 100:2008 H.3",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = withEnvelope(
               {{.name = "points",
                 .kind = "list of object",
