@@ -144,12 +144,35 @@ std::vector<FieldDescription> outputFields() {
            .fields = packFields()}};
 }
 
+constexpr std::string_view kFormula =
+    "nip: pack = mean gap at the bolts − allowance\n"
+    "end float, shims under the cap flange: pack = pack found − mean float − allowance\n"
+    "end float, shims between pin and cap: pack = pack found + mean float + allowance\n"
+    "uncertainty = √(S² + R² + P²): S = spread of the readings ÷ √(number of readings), R = "
+    "uncertainty of one reading, P = uncertainty of the pack found\n"
+    "tilt of the cap = highest − lowest of the one wave round the bolts that fits the gaps "
+    "best; it is taken out of the spread";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The housing does not give under the nip, and the shims lie flat.",
+    "The cap has 2 to 12 bolts, evenly spaced; a tilt can be told from 4 bolts on.",
+    "A feeler or gauge repeats its own error, so more readings do not make it smaller.",
+    "Gaps that differ by more than 0.05 mm, unless told otherwise, are uneven and mean dirt, "
+    "a burr or a tilted shim (common practice, no source).",
+    "The allowance is the interference wanted beyond no float; it is 0 where the nip already "
+    "gave the drag.",
+    "A pack of nothing or less is refused: the parts are worn or the layout is wrong.",
+    "Not in place of a pull: the pack found here is a start, the pull decides.",
+});
+
 }  // namespace
 
 Description describeFirstPack() {
   return {.title = "The first shim pack, from a measurement",
           .method = "gap at every bolt, or end float and allowance",
           .source = "dimension chain; common practice, no source",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = R"({"layout": "cap_flange", "method": "nip",

@@ -151,6 +151,35 @@ std::vector<FieldDescription> rowFields() {
   return fields;
 }
 
+constexpr std::string_view kFormula =
+    "force = drag + slope × bite; without bite the drag alone\n"
+    "bite = knee − pack for shims under the cap flange, pack − knee for shims between pin "
+    "and cap; never below 0\n"
+    "drag: of seal and grease; knee: the pack that just takes up the float; slope: newtons "
+    "for each millimetre of pack\n"
+    "many knees and slopes are tried, and each counts by what was known before and by how "
+    "well it fits the pulls\n"
+    "within = probability over all of them that the true force lies inside the limit; proved "
+    "= that the mean of the planned pulls will prove it\n"
+    "recommended: the pack with the greatest proved; of packs within 2 % of each other the "
+    "one nearest to the other side, then to the middle of the limit\n"
+    "reach: one step until two packs with bite were pulled, then at most twice the measured "
+    "interval beyond them";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "All pulls are of one state (seal, rods, sealant, grease), square to the arm or "
+    "corrected for it, and at one arm length.",
+    "Above the knee the force rises in a straight line; rollers stiffen with load, which "
+    "bends it up by a few per cent over the usual span.",
+    "The pulls scatter alike on every pack.",
+    "Shims are clean, flat and without burrs, so that their thicknesses add up.",
+    "There is no default slope: without this shop's closed jobs every order of magnitude "
+    "from 2 to 1100 N/mm is as likely as any other.",
+    "History counts only from the same arrangement, arm and state.",
+    "Not for packs far beyond those measured; a pack that probably still has float tells "
+    "nothing of the slope.",
+});
+
 }  // namespace
 
 Description describeShimPack() {
@@ -158,6 +187,8 @@ Description describeShimPack() {
       .title = "Which shim pack next?",
       .method = "line with a knee, mixed over knees and slopes; every pack that can be made",
       .source = "own composition of the conjugate linear model; reach: common practice, no source",
+      .formula = kFormula,
+      .assumptions = kAssumptions,
       .inputs = inputFields(),
       .outputs = {{.name = "recommended",
                    .kind = "object",
