@@ -66,6 +66,21 @@ std::vector<FieldDescription> inputFields() {
         .meaning = "thick places a turn"}});
 }
 
+constexpr std::string_view kFormula =
+    "force variation = stiffness of the caliper × thickness variation\n"
+    "torque variation = 2 × friction × effective radius × force variation\n"
+    "pressure variation = force variation ÷ (π ÷ 4 × piston diameter²)\n"
+    "frequency = thick places a turn × road speed ÷ rolling circumference\n"
+    "all variations from largest to smallest";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "Caliper, pads and fluid act as one even spring, the friction is constant, and all goes "
+    "slowly against the fluid.",
+    "No published stiffness is known: that of a given caliper grows with the pressure, and "
+    "10 to 30 kN/mm is a guess (common practice, no source).",
+    "Use it to compare discs, not to set a limit.",
+});
+
 }  // namespace
 
 Description describeBrakeTorqueVariation() {
@@ -74,6 +89,8 @@ Description describeBrakeTorqueVariation() {
       .title = "Brake torque from a disc of uneven thickness",
       .method = "spring of the caliper, friction on two faces",
       .source = "plane statics; no published stiffness is known",
+      .formula = kFormula,
+      .assumptions = kAssumptions,
       .inputs = inputFields(),
       .outputs = {quantityField("clamping_force", QuantityKind::Force, "peak to peak", always),
                   quantityField("torque", QuantityKind::Torque, "peak to peak, two faces", always),

@@ -300,12 +300,37 @@ constexpr std::string_view kExampleOutput =
     "source": "common practice, no source; JCGM 106:2012",
     "options": {"confidence": 0.95}}})";
 
+constexpr std::string_view kFormula =
+    "1. cracks, blue spots, heavy corrosion or a minimum proved below discard, on either "
+    "disc: replace both\n"
+    "2. variation or residual runout of either proved over its limit: cut both sides of both "
+    "discs, if minimum − 2 × cut per side is proved at least machine-to on both; proved "
+    "below on either: replace; else not decided\n"
+    "3. minimum, variation or residual undecided or missing: not decided, measure again\n"
+    "4. total runout over its limit: clean and index; undecided: not decided\n"
+    "5. else keep\n"
+    "proved: the probability is at least the confidence, from figure, limit and standard "
+    "uncertainty";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The figures of both discs were taken the same way, at the thinnest place found.",
+    "Discard and machine-to are two limits: between them a disc may be used, not machined.",
+    "After machining left and right differ by less than a limit, 0.5 mm unless told "
+    "otherwise; else it is not decided.",
+    "A disc is never kept whose minimum is not proved above discard.",
+    "A variation or runout without a limit is not judged, and is named as such.",
+    "The order of the rules is common practice, no source.",
+    "Where the vehicle's documentation forbids machining, leave machine-to out.",
+});
+
 }  // namespace
 
 Description describeDiscDecision() {
   return {.title = "What becomes of the two discs of an axle",
           .method = "limits of wear, machining, variation and runout, each proved",
           .source = "common practice, no source; JCGM 106:2012",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = kExampleInput,

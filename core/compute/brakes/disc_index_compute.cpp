@@ -257,12 +257,35 @@ constexpr std::string_view kExampleOutput = R"({
     "source": "complex arithmetic; JCGM 100:2008 5.1",
     "options": {"confidence": 0.95}}})";
 
+constexpr std::string_view kFormula =
+    "all amounts are arrows with a length and an angle\n"
+    "position k: runout arrow = hub's arrow + disc's arrow turned by k × 360° ÷ studs\n"
+    "from two runs a and b: disc's arrow = (arrow b − arrow a) ÷ (z of b − z of a), hub's "
+    "arrow = arrow a − disc's arrow × z of a, where z is an arrow of length 1 at k × 360° ÷ "
+    "studs\n"
+    "to multiply or divide arrows: multiply or divide the lengths, add or subtract the angles\n"
+    "runout at the track = 2 × length of the arrow\n"
+    "never less than the difference of the two lengths, never more than their sum";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "Amounts are R1 of the runout, half of what a pure tilt adds to the total.",
+    "Angles are taken from one mark on the hub, in one sense throughout.",
+    "Seats are clean and the nuts tightened alike in every run; all arrows of the runs are "
+    "known equally well and independently.",
+    "3 to 12 studs and two different positions; positions close together on many studs make "
+    "the answer unsure.",
+    "Not for a disc that is not flat: indexing does nothing for the second order and up, and "
+    "it cannot cure a hub alone.",
+});
+
 }  // namespace
 
 Description describeDiscIndex() {
   return {.title = "Which way round a disc goes on its hub",
           .method = "hub and disc as vectors of the first order",
           .source = "complex arithmetic; JCGM 100:2008 5.1",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = kExampleInput,

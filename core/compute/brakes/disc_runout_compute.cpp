@@ -225,12 +225,37 @@ constexpr std::string_view kExampleOutput =
     "source": "plane geometry, discrete Fourier sum; JCGM 100:2008; JCGM 106:2012",
     "options": {"confidence": 0.95}}})";
 
+constexpr std::string_view kFormula =
+    "readings of several turns are averaged place by place, then × cos(angle of the plunger "
+    "off square)\n"
+    "runout (TIR) = largest − smallest\n"
+    "first order R1 = √(C² + S²), C and S = 2 ÷ number of places × sum of (reading × cos or "
+    "sin of its place on the turn)\n"
+    "tilt of the seat = 2 × R1\n"
+    "residual = largest − smallest of what is left without the first order: the disc is not "
+    "flat\n"
+    "drift = mean of the last turn − mean of the first";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The disc is held by all wheel nuts at even torque on flat washers.",
+    "The play of the bearing is taken out or known, and the indicator stands on a rigid part "
+    "of the knuckle at one radius.",
+    "Four places or more at even steps; twelve places over two turns are common practice, no "
+    "source.",
+    "Few places read the residual low.",
+    "The plunger stands less than 60 degrees off square to the face.",
+    "Not for thickness variation, which is another fault: a floating caliper follows runout "
+    "alone.",
+});
+
 }  // namespace
 
 Description describeDiscRunout() {
   return {.title = "Runout of a brake disc and what it is made of",
           .method = "orders of even samples, conformance probability",
           .source = "plane geometry, discrete Fourier sum; JCGM 100:2008; JCGM 106:2012",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = kExampleInput,

@@ -205,12 +205,37 @@ constexpr std::string_view kExampleOutput = R"({
     "source": "JCGM 100:2008; JCGM 106:2012; 8 to 12 points common practice, no source",
     "options": {"confidence": 0.95}}})";
 
+constexpr std::string_view kFormula =
+    "minimum = smallest reading; variation = largest − smallest reading\n"
+    "taper = mean at the other radius − mean at the first\n"
+    "uncertainty of one reading = √(graduation² ÷ 12 + error² ÷ 3 + repeatability²)\n"
+    "uncertainty of the variation: graduation² and repeatability² count twice, the gauge's "
+    "own error drops out, a stated local error stays\n"
+    "n thick places a turn: amplitude = √(C² + S²), C and S = 2 ÷ number of points × sum of "
+    "(reading × cos or sin of (n × its place on the turn))\n"
+    "within: the probability that the true value keeps the limit is at least the confidence";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The faces are clean and bright, the points lie at even steps and one radius, and the "
+    "anvils reach the worn track.",
+    "Four points or more; eight to twelve are common practice, no source.",
+    "With fewer than 8 points the variation is never called within: they are blind to more "
+    "than one thick place a turn.",
+    "A caliper that stands on a lip of rust or wear reads thick: it can condemn a disc, "
+    "never pass it.",
+    "Where the gauge's error is not known the minimum stays undecided.",
+    "Scatter of the readings makes the variation read high, few points make it read low, and "
+    "a thin spot between two points is not seen.",
+});
+
 }  // namespace
 
 Description describeDiscThickness() {
   return {.title = "Thickness of a brake disc round the turn",
           .method = "smallest, variation and orders of even samples, conformance probability",
           .source = "JCGM 100:2008; JCGM 106:2012; 8 to 12 points common practice, no source",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = kExampleInput,

@@ -155,6 +155,26 @@ constexpr std::string_view kExampleOutput = R"({
                                             R"(practice, no source",
     "options": {"confidence": 0.95}}})";
 
+constexpr std::string_view kFormula =
+    "straight line through odometer and smallest thickness, each visit with the weight 1 ÷ "
+    "uncertainty²\n"
+    "wear = loss of thickness of that line over 10 000 km\n"
+    "distance left = (thickness of the line at the last visit − discard) ÷ wear × 10 000 km\n"
+    "its lower end: the shortest distance that the uncertainties of line and wear together "
+    "allow (Fieller)\n"
+    "measure again after half of the lower end, but no farther than the road the visits span";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "It is the same disc at all visits, not machined between them, measured at the same "
+    "place with the same kind of gauge.",
+    "The errors of the visits are independent; one micrometer throughout makes the interval "
+    "too wide, not too narrow.",
+    "Two visits or more at different odometer readings: one visit tells no rate.",
+    "Wear speeds up as a disc gets thinner and runs hotter, hence half of the lower end "
+    "(common practice, no source).",
+    "A thickness that rises is refused: another disc or a measuring fault.",
+});
+
 }  // namespace
 
 Description describeDiscWear() {
@@ -163,6 +183,8 @@ Description describeDiscWear() {
           .source =
               "weighted least squares; Fieller's theorem; half of the lower end common "
               "practice, no source",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = kExampleInput,

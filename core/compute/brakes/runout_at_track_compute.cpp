@@ -59,6 +59,18 @@ Result<Length> atTrack(const TrackInput& input, Length amount) {
   return mechanics::runoutAtTrack(mechanics::HubRunout{amount, size}, input.trackRadius);
 }
 
+constexpr std::string_view kFormula =
+    "hub face that runs out: runout at the track = runout of the hub face × track radius ÷ "
+    "radius where it was read\n"
+    "speck under one edge: runout at the track = 2 × track radius × speck ÷ seat diameter\n"
+    "largest fault = runout limit × fault ÷ runout at the track";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The disc tilts as a rigid plate, by a small angle, and the rest of the seat is true.",
+    "The speck lies under the very edge of the seat.",
+    "Not for a disc that is not flat or nuts that bend it: this is tilt alone.",
+});
+
 }  // namespace
 
 Description describeRunoutAtTrack() {
@@ -67,6 +79,8 @@ Description describeRunoutAtTrack() {
   return {.title = "What a fault at the hub seat does at the brake track",
           .method = "rigid tilt of the disc",
           .source = "plane geometry, small angles",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = withEnvelope(
               {{.name = "fault",
                 .kind = "word",
