@@ -23,6 +23,19 @@ Result<mechanics::BearingFrictionInput> read(const Json& json, std::vector<Note>
   return input;
 }
 
+constexpr std::string_view kFormula =
+    "running torque = friction figure × load × bore ÷ 2\n"
+    "starting torque = up to start factor × running torque\n"
+    "friction figure about 0.0018 for taper rollers, start factor up to 2";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The bearing runs, oiled and without seals, at moderate load and speed.",
+    "Seals and rods add drag of their own.",
+    "Not for turning a pull into a preload: at standstill under a load along the axis the "
+    "roller ends rub on the rib, and this form misses the true torque.",
+    "A pull is compared with the target pull of the same arrangement, nothing else.",
+});
+
 }  // namespace
 
 Description describeBearingFriction() {
@@ -30,6 +43,8 @@ Description describeBearingFriction() {
   return {.title = "Friction torque of a running bearing",
           .method = "handbook form M = f F d / 2",
           .source = "machine design tables: f about 0.0018 for taper rollers, starting up to twice",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs =
               withEnvelope({quantityField("load", QuantityKind::Force, "on the bearing",
                                           {.presence = Presence::Required, .range = "0 or more"}),

@@ -51,6 +51,24 @@ std::vector<FieldDescription> inputFields() {
                      {.range = "0 or more"})});
 }
 
+constexpr std::string_view kFormula =
+    "load of one roller Q = load along the axis ÷ (number of rollers × sin(contact angle))\n"
+    "displacement = 0.0000768 × Q^0.9 ÷ (sin(contact angle) × roller length^0.8), in newtons "
+    "and millimetres\n"
+    "slope = load along the axis ÷ (0.9 × displacement)\n"
+    "opposed pair: slope for the thickness of a shim = slope ÷ 2";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "All rollers, three or more, share the load alike, and both contacts of a roller are "
+    "alike.",
+    "The raceways are rigid but for the contact.",
+    "An opposed pair sits in a rigid housing, where a shim brings each bearing half of its "
+    "thickness.",
+    "The formula itself is good to some 10 % (from memory).",
+    "Not as the slope of a hub: castings and pins are far softer and begin with float and a "
+    "knee, so learn the slope from this axle's own pulls.",
+});
+
 }  // namespace
 
 Description describeBearingStiffness() {
@@ -58,6 +76,8 @@ Description describeBearingStiffness() {
   return {.title = "How far a taper bearing gives along its axis",
           .method = "F = K d^(10/9): line contact of steel, load shared alike",
           .source = "from memory of Palmgren and of Harris, Rolling Bearing Analysis",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = {quantityField("load", QuantityKind::Force, "", always),
                       quantityField("displacement", QuantityKind::Length, "", always),

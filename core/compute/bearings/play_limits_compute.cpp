@@ -174,12 +174,32 @@ constexpr std::string_view kExampleOutput =
     "source": "49 CFR 570.60; COMAR 11.22.03.04; superseded British inspection guide of 2012",
     "options": {}}})";
 
+constexpr std::string_view kFormula =
+    "wheel bearing, rocked top and bottom, at the tyre sidewall: 3.2 mm (1/8 in)\n"
+    "kingpin, wheel braked, total rock at the rim: 10 mm × wheel diameter ÷ 500 mm\n"
+    "steering linkage, at the tread: 6.4 mm (1/4 in) up to 4536 kg (10 000 lb) gross; above "
+    "that 1/4 in on rims to 16 in, 3/8 in to 18 in, 1/2 in beyond\n"
+    "lash at the steering wheel: 2 in below 18 in diameter, 2 1/4 in from 18 in, 2 1/2 in "
+    "from 20 in, 2 3/4 in from 22 in on\n"
+    "the same by the British guide: 75 mm with a steering box, 13 mm with a rack, × "
+    "steering-wheel diameter ÷ 380 mm";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The wheel bearings are set before the linkage is judged.",
+    "Between two sizes of steering wheel the smaller one counts, being stricter (own rule).",
+    "The British guide of 2012 is superseded, and claims no precise limit for the kingpin.",
+    "The vehicle's documentation and the rules in force where it is used come first.",
+    "Not as a target: these are floors of roadworthiness, far too loose to cure shimmy.",
+});
+
 }  // namespace
 
 Description describePlayLimits() {
   return {.title = "Play a roadworthiness inspection lets pass",
           .method = "limits of inspection rules, scaled by diameter",
           .source = "49 CFR 570.60; COMAR 11.22.03.04; superseded British inspection guide of 2012",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = kExampleInput,

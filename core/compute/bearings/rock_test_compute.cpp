@@ -173,12 +173,34 @@ constexpr std::string_view kExampleOutput = R"({
     "source": "British inspection guides; COMAR 11.22.03.04; JCGM 100:2008; JCGM 106:2012",
     "options": {"confidence": 0.95}}})";
 
+constexpr std::string_view kFormula =
+    "swivel = mean rock with the brake on\n"
+    "wheel bearing = mean rock with the brake off − mean rock with the brake on\n"
+    "none noticeable: the upper end of its interval lies below what is noticeable; found: "
+    "the lower end lies above 0; else it cannot be told\n"
+    "floors: swivel 10 mm × diameter ÷ 500 mm; wheel bearing 3.2 mm (1/8 in)\n"
+    "rock to expect of a taper pair = 2 × end float × tan(contact angle) × (diameter ÷ 2) ÷ "
+    "spread of the bearings";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The wheel is rocked top and bottom by the same hands, at the same place, with the same "
+    "effort; the rock is the whole travel.",
+    "The brake holds hub and carrier together.",
+    "Scatter shows only in repetition: one reading each way gives values and no state.",
+    "The rock to expect is simplified (own formula): each bearing gives the same either way.",
+    "The floors are those of roadworthiness, far too loose to cure shimmy.",
+    "Not where the brake itself has play: drums, or pads that move in their carrier, add "
+    "theirs with the brake on.",
+});
+
 }  // namespace
 
 Description describeRockTest() {
   return {.title = "Wheel bearing or swivel? Rock with the brake on and off",
           .method = "difference of two series, one-sided intervals, floors in proportion",
           .source = "British inspection guides; COMAR 11.22.03.04; JCGM 100:2008; JCGM 106:2012",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = {partField("swivel", "brake on: swivel or suspension"),
                       partField("bearing", "the increase with the brake off: wheel bearing"),

@@ -200,12 +200,35 @@ ReadingsShown shownPull(const mechanics::PullSetting& setting,
   return shown;
 }
 
+constexpr std::string_view kFormula =
+    "end float, unit without setting: play = mean of the readings between push and pull\n"
+    "preload by pull: torque = mean pull × radius of the stud\n"
+    "pull off square by an unknown angle up to a: torque × sin(a) ÷ a, a in radians\n"
+    "uncertainty of a play = √(scatter² + 2 × graduation² ÷ 12 + local error² ÷ 3); of a "
+    "torque from scatter, graduation, the scale's error, the radius and the angle\n"
+    "within: the probability that the true value lies inside the limit is at least the "
+    "confidence";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The kind of setting comes from the vehicle's documentation: the wrong rule ruins a "
+    "bearing.",
+    "The hub was turned while it was tightened; the brake is off and does not drag.",
+    "For a pull the seals are in place or not, as the documentation says.",
+    "Fewer than three readings are provisional.",
+    "Without the vehicle's figure an end float is only called plausible, against 0.025 to "
+    "0.127 mm (practice for heavy vehicles, as quoted); that is no limit.",
+    "A unit without setting is not adjusted; only its play can be read.",
+    "Not for working out a preload force from the pull.",
+});
+
 }  // namespace
 
 Description describeWheelBearing() {
   return {.title = "Setting of a wheel bearing by its kind",
           .method = "play or pull as a series; torque = pull x radius; conformance probability",
           .source = "JCGM 100:2008; JCGM 106:2012; TMC RP 618 (as quoted) for the plausible float",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = R"({"kind": "end_float", "readings": ["0.052 mm", "0.055 mm", "0.053 mm"],
