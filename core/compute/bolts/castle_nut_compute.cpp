@@ -133,6 +133,24 @@ constexpr std::string_view kExampleOutput = R"({
                                             R"(source",
     "options": {}}})";
 
+constexpr std::string_view kFormula =
+    "step to the next slot = 360° ÷ smallest common multiple of slots and 2 × holes: 6 slots "
+    "and one hole 60°, two crossed holes 30°\n"
+    "travel of a step = pitch × step ÷ 360°\n"
+    "limits = figures of the sheet + drag of the nut\n"
+    "tighten to the lower limit, then on to the next slot, never past the upper limit and "
+    "never back; no slot by then: nut off, change washer or nut, begin again";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The number of slots is even, so that a straight pin passes both sides; the pin is new "
+    "every time.",
+    "One figure alone is the lower limit; where no slot lines up at it the upper limit is "
+    "asked for and not invented.",
+    "Never to back off is a trade rule, common practice.",
+    "Not for nuts that set the preload or play of a bearing: there the procedure itself "
+    "backs off.",
+});
+
 }  // namespace
 
 Description describeCastleNut() {
@@ -141,6 +159,8 @@ Description describeCastleNut() {
           .source =
               "FAA AC 43.13-1B 7-40; plane geometry; never back off: common practice, no "
               "source",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = R"({"thread": "M14x1.5", "torque": {"min": "72 N m", "max": "85 N m"},

@@ -154,12 +154,41 @@ constexpr std::string_view kExampleOutput =
     "source": "VDI 2230-1, ISO 898-1, SAE J429, ISO 4014, ISO 273",
     "options": {"torsion": "plastic", "formula": "linear", "utilisation": 0.9}}})";
 
+constexpr std::string_view kFormula =
+    "torque = clamp force × (pitch ÷ (2 × π) + 0.5774 × pitch diameter × thread friction + "
+    "friction diameter ÷ 2 × head friction)\n"
+    "friction diameter = (diameter of the face that rubs + diameter of the hole) ÷ 2\n"
+    "undoing torque = the same with the pitch part taken off instead of added\n"
+    "nut factor = torque ÷ (diameter × clamp force)\n"
+    "stress = clamp force ÷ stress area; twist = thread part of the torque ÷ (π ÷ 12 × D³), "
+    "D the diameter of the stress area\n"
+    "utilisation = √(stress² + 3 × twist²) ÷ yield strength\n"
+    "least preload = greatest preload ÷ tightening factor";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "Friction is known to ±25 % at best, so answers are ranges; where nothing is said of it, "
+    "0.08 to 0.24 is taken (our choice).",
+    "One friction holds in the thread and one under the turned part; nothing else rubs and "
+    "nothing bends. A self-locking nut adds its own drag.",
+    "The head is a standard hexagon unless the face that rubs is given: flange heads, "
+    "washers that turn along and the seats of wheel nuts need theirs.",
+    "The thread has 60 degrees; the option elastic takes π ÷ 16 for π ÷ 12, the option exact "
+    "the tangent of the thread angles.",
+    "A utilisation above 1 would yield; no force follows from it any more.",
+    "The nut factor is no coefficient of friction, and the undoing torque no proof of how "
+    "tight a bolt was.",
+    "Not for the lasting force (settling, temperature and load come off it), nor for "
+    "angle-tightened bolts, waisted shanks or threads in soft metal.",
+});
+
 }  // namespace
 
 Description describeClampForce() {
   return {.title = "Torque and clamp force of a bolt, and how much of its strength they use",
           .method = "torque of the screw and of the face that rubs; reduced stress against yield",
           .source = "VDI 2230-1, ISO 898-1, SAE J429, ISO 4014, ISO 273",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = R"({"thread": "M14x1.5", "strength_class": "10.9", "torque": "130 N m",

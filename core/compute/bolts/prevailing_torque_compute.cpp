@@ -178,6 +178,27 @@ constexpr std::string_view kExampleOutput = R"({
                                             R"(2-8",
     "options": {}}})";
 
+constexpr std::string_view kFormula =
+    "included: final torque = figure of the sheet\n"
+    "add always: final torque = figure + drag\n"
+    "add if a third: figure + drag where drag is a third of the figure's lower limit or "
+    "more, else the figure\n"
+    "used nut: thrown away where it starts to turn below 5/16-24 6.5, 3/8-24 9.5, 7/16-20 "
+    "14, 1/2-20 18, 9/16-18 24 lbf in";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "Drag is the torque that keeps the nut turning while it is run down, just short of "
+    "seating.",
+    "Official sources contradict each other, so the rule belongs to the sheet the figure "
+    "comes from and is asked for.",
+    "A used nut is tried turning off, with all of its locking part on the thread and nothing "
+    "clamped.",
+    "No figure is on file for metric and for other inch sizes.",
+    "Nylon softens near 121 degrees Celsius.",
+    "Not for single-use nuts and where the vehicle's documentation asks for new ones: those "
+    "are replaced whatever they hold.",
+});
+
 }  // namespace
 
 Description describePrevailingTorque() {
@@ -185,6 +206,8 @@ Description describePrevailingTorque() {
       .title = "Drag of a self-locking nut, and may a used one go on again?",
       .method = "drag added by the rule of the sheet; breakaway torque against a table",
       .source = "FAA AC 43.13-1B 7-40; US Army TM 5-2330-325-13&P; TM 1-1500-204-23-6 table 2-8",
+      .formula = kFormula,
+      .assumptions = kAssumptions,
       .inputs = inputFields(),
       .outputs = outputFields(),
       .exampleInput = R"({"torque": {"min": "42 N m", "max": "48 N m"}, "drag": "6 N m",

@@ -182,12 +182,38 @@ constexpr std::string_view kExampleOutput = R"({
     "source": "ISO 68-1, ISO 724, ISO 898-1, ASME B1.1, SAE J429",
     "options": {}}})";
 
+constexpr std::string_view kFormula =
+    "pitch diameter = diameter − 0.6495 × pitch; minor diameter of the nut = diameter − "
+    "1.0825 × pitch\n"
+    "metric: root diameter = diameter − 1.2269 × pitch; stress area = π ÷ 4 × (diameter − "
+    "0.9382 × pitch)²\n"
+    "inch: root diameter = diameter − 1.1908 × pitch; stress area = π ÷ 4 × (diameter − "
+    "0.9743 × pitch)²; pitch = 25.4 mm ÷ threads per inch\n"
+    "load = stress of the class × stress area\n"
+    "look-alike: depth engaged = (diameter of the smaller bolt − minor diameter of the nut) "
+    "÷ (diameter of the nut − its minor diameter)";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The thread has 60 degrees and its nominal size; tolerances are left out.",
+    "M10 alone is read with the coarse pitch; vehicles use fine pitches much, so confirm the "
+    "pitch.",
+    "The bolt is as marked, unworn and at room temperature; the nut and the thread in the "
+    "part are at least as strong.",
+    "Strengths are the minima of the standard, not the round numbers in the name of a class.",
+    "Look-alikes lie within 7 % in diameter and 15 % in pitch (common practice, no source); "
+    "a pitch gauge and a caliper tell threads apart.",
+    "Not for Whitworth, BA, trapezoidal and pipe threads, stainless bolts, studs without "
+    "marking, or weakened and waisted shanks.",
+});
+
 }  // namespace
 
 Description describeThread() {
   return {.title = "Diameters, stress area, strength and look-alikes of a thread",
           .method = "basic profile of the thread; minimum strength x stress area",
           .source = "ISO 68-1, ISO 724, ISO 898-1, ASME B1.1, SAE J429",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = withEnvelope({threadDescription(Presence::Required),
                                   strengthDescription(Presence::Optional,
                                                       "marking of the bolt; without it no "

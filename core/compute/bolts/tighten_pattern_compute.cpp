@@ -85,12 +85,29 @@ constexpr std::string_view kExampleOutput =
     "source": "common practice, no source",
     "options": {}}})";
 
+constexpr std::string_view kFormula =
+    "fasteners are numbered 1 to n, clockwise\n"
+    "odd n: always on by (n − 1) ÷ 2 places\n"
+    "even n: opposite pairs, the pairs in the order that n ÷ 2 fasteners would have\n"
+    "rounds: torque × each share, then one round more at the full torque that confirms it";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The fasteners are alike, evenly spaced on one circle, 12 at the most, and all seated by "
+    "hand first.",
+    "Opposite to opposite, and half, full, confirm are common practice, no source.",
+    "Where the vehicle's sheet gives an order, stages or angles of its own, that holds; an "
+    "angle is never gone over twice.",
+    "Not for rows and rectangles of fasteners: those are tightened from the middle outwards.",
+});
+
 }  // namespace
 
 Description describeTightenPattern() {
   return {.title = "In which order are fasteners on a circle tightened?",
           .method = "opposite to opposite, each once",
           .source = "common practice, no source",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = withEnvelope(
               {{.name = "fasteners",
                 .kind = "whole number",

@@ -195,6 +195,30 @@ constexpr std::string_view kExampleOutput =
     R"(no source",
     "options": {}}})";
 
+constexpr std::string_view kFormula =
+    "clamp force = torque ÷ (pitch ÷ (2 × π) + 0.5774 × pitch diameter × friction + friction "
+    "diameter ÷ 2 × friction)\n"
+    "stress = clamp force ÷ stress area; twist = thread part of the torque ÷ (π ÷ 12 × D³), "
+    "D the diameter of the stress area\n"
+    "utilisation = √(stress² + 3 × twist²) ÷ yield strength, at three frictions: the least "
+    "of the range, the middle (0.14 or the end nearest to it), the greatest (at least 0.24)\n"
+    "impossible: above 1 even at the greatest; check: above 1 at the middle; note: above 1 "
+    "only at the least\n"
+    "suspiciously low: below 0.2 even at the least\n"
+    "other readings: the same number in other units, and × 10, × 100, ÷ 10, ÷ 100, where the "
+    "utilisation comes to 0.4 to 1.0 at the middle";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "Thread and face have the same friction.",
+    "The bounds of the verdicts are common practice, no source.",
+    "It finds figures ten times too high or too low; lbf ft taken for N m, a factor of 1.36, "
+    "it often does not find, so keep the unit as typed.",
+    "Angle-tightened bolts are exempt from all but impossible, fasteners that clamp a "
+    "bearing or pull up a taper from suspiciously low.",
+    "Nothing is ever corrected by itself.",
+    "Not as the source of a torque: plausible is not right.",
+});
+
 }  // namespace
 
 Description describeTorquePlausibility() {
@@ -203,6 +227,8 @@ Description describeTorquePlausibility() {
           .source =
               "VDI 2230-1, ISO 898-1, SAE J429; bounds of the verdicts: common practice, no "
               "source",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = R"({"torque": "480 N m", "thread": "7/16-14 UNC",

@@ -176,12 +176,29 @@ constexpr std::string_view kExampleOutput =
     "source": "tyre trade advice and BS AU 50-2.7a:1995, both at second hand",
     "options": {}}})";
 
+constexpr std::string_view kFormula =
+    "light vehicle: check from reading at fitting + 50 km on (or as given), by + 100 km; "
+    "again from + 100 km, by + 160 km\n"
+    "heavy vehicle: check after 30 minutes of driving or from + 40 km on (or as given), by + "
+    "80 km; again from + 100 km, by + 160 km";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "Nuts are checked cold, unloaded as the sheet says, to the full torque and without "
+    "slackening first.",
+    "Threads are dry or lightly oiled as the vehicle's documentation says; record which.",
+    "The distances come at second hand, from the tyre trade and a British standard; no "
+    "standard for light vehicles was seen.",
+    "Where the vehicle's or the wheel's documentation gives a distance, that one holds.",
+});
+
 }  // namespace
 
 Description describeWheelNutRecheck() {
   return {.title = "At which readings are wheel nuts checked again?",
           .method = "distances since the wheel was fitted",
           .source = "tyre trade advice and BS AU 50-2.7a:1995, both at second hand",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = R"({"odometer": "64210 mi", "odometer_now": "64250 mi"})",

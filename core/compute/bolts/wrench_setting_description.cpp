@@ -188,12 +188,39 @@ constexpr std::string_view kExampleOutput =
     "source": "plane statics; ISO 6789 (from memory); JCGM 100:2008 4.3",
     "options": {}}})";
 
+constexpr std::string_view kFormula =
+    "setting = torque × lever ÷ (lever + adapter × cos(angle))\n"
+    "torque at the fastener = setting × (lever + adapter × cos(angle)) ÷ lever\n"
+    "lever: middle of the hand to the drive; adapter: drive to the middle of the fastener; "
+    "angle 0 straight ahead, 90° across, 180° back over the handle\n"
+    "deviation on a tester = (set − reference) ÷ reference; a wrench passes for references "
+    "from set ÷ (1 + permitted) to set ÷ (1 − permitted)\n"
+    "permitted: 4 % where the wrench goes above 10 N m, 6 % up to 10 N m\n"
+    "uncertainty at the drive = √(P² + G² + H²): P = permitted × setting ÷ √3, G = "
+    "graduation ÷ √12, H = handling × setting ÷ √3";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "One pull, square to the handle, in the middle of the grip; the wrench clicks at the "
+    "torque at its drive and is used in its direction.",
+    "A wrench works from its lowest mark to its maximum; without a lowest mark below 20 % of "
+    "the maximum is refused and below 30 % warned of.",
+    "Calibration is due after 12 months or 5000 operations, whichever comes first; after a "
+    "drop or an overload the wrench is refused until checked.",
+    "Friction scatters the clamp force by far more than the wrench does.",
+    "An extension along the axis of the socket needs no correction.",
+    "Not with a flexible or longer handle than was measured, a hand off the middle of the "
+    "grip, or a wrench that reads the force of the hand.",
+    "Not as a calibration, and not for electronic wrenches with angle.",
+});
+
 }  // namespace
 
 Description describeWrenchSetting() {
   return {.title = "What to set a torque wrench to, which one, and is it right?",
           .method = "moment of the hand about the fastener; range and calibration of the wrench",
           .source = "plane statics; ISO 6789 (from memory); JCGM 100:2008 4.3",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = R"({
