@@ -96,12 +96,32 @@ void noteRuns(const mechanics::FourRuns& runs, const mechanics::FourRunBalance& 
                    "use a heavier trial weight or a better reading."});
 }
 
+constexpr std::string_view kFormula =
+    "T = √(mean of the squares of the three readings with the trial weight − initial "
+    "reading²)\n"
+    "unbalance = trial weight × initial reading ÷ T\n"
+    "its angle: that of the sum of three arrows, the squares of the readings at 0°, 120° and "
+    "240°; the correction goes opposite\n"
+    "check: length of that sum = 3 × initial reading × T";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "Road, speed and load are the same in all four runs; the readings are independent.",
+    "All weights lie in one plane, and the vibration follows them in proportion.",
+    "Four readings hold one check only: runs that agree prove little, runs that contradict "
+    "are refused.",
+    "The uncertainty holds to a few per cent while it stays below about a fifth of the "
+    "answer.",
+    "Not where the vibration depends on a couple or on anything that changes from run to run.",
+});
+
 }  // namespace
 
 Description describeBalanceFourRun() {
   return {.title = "Balance in four runs without a phase mark",
           .method = "trial weight at 0, 120 and 240 degrees, squares of the readings",
           .source = "textbook (from memory); JCGM 100:2008 5.1.2 for the uncertainty",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = withEnvelope(inputFields()),
           .outputs = outputFields(),
           .exampleInput = R"({"initial": 2.4, "with_trial": [1.36, 3.35, 2.89],

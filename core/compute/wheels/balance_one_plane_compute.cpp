@@ -26,6 +26,24 @@ Result<OnePlaneInput> read(const Json& json, std::vector<Note>& notes) {
   return input;
 }
 
+constexpr std::string_view kFormula =
+    "readings and weights are arrows with an amount and an angle\n"
+    "effect = (reading with the trial weight − initial reading) ÷ trial weight\n"
+    "correction = − initial reading ÷ effect\n"
+    "left with weights on = initial reading + effect × weights\n"
+    "to divide arrows: divide the amounts and subtract the angles; a minus turns an arrow by "
+    "180°";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The vibration follows the weights in proportion, at one and the same speed in all runs.",
+    "The trial weight is taken off again before the next run.",
+    "Marks, weights and readings count angles in one sense.",
+    "Put the correction in and run again: the angle of the unbalance is not that of the "
+    "correction, and weights put there double the vibration.",
+    "Not with a trial weight that changes little: less than 30 % in amount and 30 degrees in "
+    "angle is too little (common practice, no source).",
+});
+
 }  // namespace
 
 Description describeBalanceOnePlane() {
@@ -33,6 +51,8 @@ Description describeBalanceOnePlane() {
       .title = "Balance in one plane from a trial weight",
       .method = "influence coefficient; correction = -initial / influence",
       .source = "textbook method of influence coefficients, from memory",
+      .formula = kFormula,
+      .assumptions = kAssumptions,
       .inputs = withEnvelope(
           {readingField("initial", "vibration before any weight"),
            weightField("trial_weight", "fitted for the second run"),

@@ -170,12 +170,35 @@ constexpr std::string_view kExampleOutput = R"({
     "source": "textbook method of influence coefficients, from memory",
     "options": {}}})";
 
+constexpr std::string_view kFormula =
+    "readings and weights are arrows with an amount and an angle\n"
+    "effect of a plane on a side = (reading of that side with the trial weight in the plane "
+    "− its initial reading) ÷ trial weight; four in all\n"
+    "corrections solve, for either side: initial reading + effect of inner × inner weight + "
+    "effect of outer × outer weight = 0\n"
+    "left with weights on = the same sum\n"
+    "to divide arrows: divide the amounts and subtract the angles";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The vibration follows the weights in proportion, at one and the same speed in all runs.",
+    "Each trial weight is taken off again before the next run.",
+    "Marks, weights and readings count angles in one sense.",
+    "Planes that act much alike make small errors of a reading grow; alike altogether they "
+    "have no answer.",
+    "The angle of the unbalance is not that of the correction: weights put there double the "
+    "vibration.",
+    "Not with a trial weight that changes little: less than 30 % in amount and 30 degrees in "
+    "angle is too little (common practice, no source).",
+});
+
 }  // namespace
 
 Description describeBalanceTwoPlane() {
   return {.title = "Balance in two planes from two trial weights",
           .method = "influence coefficients of two planes; correction solves initial + a B = 0",
           .source = "textbook method of influence coefficients, from memory",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = withEnvelope(
               {pairField("initial", "vibration before any weight", readings()),
                pairField("trial_inner", "the run with a trial weight in the inner plane", trial()),

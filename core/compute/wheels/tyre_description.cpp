@@ -136,6 +136,29 @@ constexpr std::string_view kExampleOutput =
     "source": "ISO 4000-1, UN R30, R54 and R117 (from memory); public trade tables",
     "options": {"assumed_aspect": 82, "ambient_pressure": "1.01325 bar"}}})";
 
+constexpr std::string_view kFormula =
+    "diameter = rim + 2 × height; rim = 25.4 mm × rim code; height = aspect ÷ 100 × width\n"
+    "size in inches (31x10.50): diameter and width as marked, height = (diameter − rim) ÷ 2\n"
+    "width on another rim = width + 0.4 × (rim width − measuring rim width)\n"
+    "load at a lower pressure = load × (pressure ÷ reference pressure)^0.8\n"
+    "pressure for a smaller load = reference pressure × (load ÷ reference load)^1.25\n"
+    "hot pressure = (cold pressure + A) × (hot °C + 273.15) ÷ (cold °C + 273.15) − A, A the "
+    "pressure of the air around, 1.01325 bar unless told otherwise";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "Three digits without a decimal mark are millimetres, anything smaller is inches; a "
+    "marking that is not understood is refused, never guessed at.",
+    "A metric radial without a marked aspect is taken with 82 % unless told otherwise; "
+    "others say 80 %, about 1 % of the diameter apart.",
+    "The height of a new radial may be 3 % less to 4 % more than marked; the inches of a "
+    "size in inches are nominal, and the tyre may be more than 1 % smaller.",
+    "Loads are those of one tyre, load index 60 to 126; of two indices the first is for "
+    "single fitting.",
+    "The tyre keeps its volume and its air; pressures are those a gauge shows.",
+    "Not for a frequency finer than 3 %: measure the roll-out.",
+    "Not for choosing a pressure: the vehicle's documentation does, and a tyre is set cold.",
+});
+
 }  // namespace
 
 Description describeTyre() {
@@ -144,6 +167,8 @@ Description describeTyre() {
               "nominal dimensions, load index, speed symbol; load over pressure to the power "
               "0.8; constant volume for the temperature",
           .source = "ISO 4000-1, UN R30, R54 and R117 (from memory); public trade tables",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = withEnvelope(inputFields(), optionFields()),
           .outputs = outputFields(),
           .exampleInput = R"({"designation": "215 R15 99Q", "measuring_rim_width": "6 in",

@@ -171,12 +171,34 @@ constexpr std::string_view kExampleOutput = R"({
       "grade": 40,
       "confidence": 0.95}}})";
 
+constexpr std::string_view kFormula =
+    "w = speed in m/s ÷ rolling radius in m; rolling radius = rolling circumference ÷ (2 × π)\n"
+    "unbalance of a plane = sum of weight × radius, as arrows at their angles\n"
+    "static unbalance = inner arrow + outer arrow; force = static unbalance × w², in kg, m "
+    "and s\n"
+    "couple = (outer arrow − inner arrow) ÷ 2 × plane spacing × w², about the middle between "
+    "the planes\n"
+    "moment of the force = force × lever\n"
+    "grade reached in mm/s = static unbalance in g mm × w ÷ wheel mass in g; allowed "
+    "unbalance = wheel mass × grade ÷ w";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "Both planes have one radius, about that of the rim; the wheel is rigid and turns true.",
+    "Force and couple grow with the square of the speed.",
+    "The grade is for information only: G40 leaves a wheel about 30 g in each plane, far "
+    "looser than any workshop, so judge by the grams of each plane.",
+    "A bubble balance shows the static unbalance alone; a couple it does not see can be the "
+    "larger moment about the swivel.",
+});
+
 }  // namespace
 
 Description describeUnbalance() {
   return {.title = "What weights on a turning wheel do",
           .method = "m r w^2 in each plane; static sum and couple about the middle",
           .source = "plane dynamics; ISO 21940-11, from memory, for the grade",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = withEnvelope(unbalanceInputFields(), unbalanceOptionFields()),
           .outputs = unbalanceOutputFields(),
           .exampleInput = R"({"weights": [{"plane": "inner", "amount": "30 g", "angle": "20 deg"},

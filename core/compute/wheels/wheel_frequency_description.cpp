@@ -192,12 +192,38 @@ constexpr std::string_view kExampleOutput =
       "orders": 2,
       "speed_growth": "none"}}})";
 
+constexpr std::string_view kFormula =
+    "frequency = order × speed ÷ rolling circumference; speed = frequency × rolling "
+    "circumference ÷ order\n"
+    "prop shaft: the final drive ratio in place of the order\n"
+    "circumference = 3.05 × diameter (radial), 2.99 × diameter (diagonal), 2 × π × static "
+    "radius, or way ÷ turns of a roll-out\n"
+    "worn tread: diameter − 2 × tread gone\n"
+    "dial: true speed = dial × circumference of the tyre on ÷ circumference of the tyre the "
+    "vehicle was built with\n"
+    "growth with speed, if asked for: circumference × (1 + (speed in km/h − 60) ÷ 10 000)\n"
+    "relative uncertainty = √(that of the speed² + that of the circumference²)";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The wheel does not slip; speed and circumference are known independently of each other.",
+    "The circumference has a standard uncertainty of 1.5 % from a marking, diameter or "
+    "static radius and of 0.3 % from a roll-out, unless told otherwise.",
+    "A roll-out is done with the driver aboard at road pressure.",
+    "The dial is taken as true with the tyre the vehicle was built with; it may show more "
+    "than the true speed, never less (UN R39, from memory).",
+    "π × diameter is about 3 % too long for a radial, 2 × π × static radius about 1 % too "
+    "short; they are here to compare figures.",
+    "Not for matching an order closer than the uncertainty allows, about 3 % from a marking.",
+});
+
 }  // namespace
 
 Description describeWheelFrequency() {
   return {.title = "How often a wheel shakes at a speed, and the speed for a shake",
           .method = "speed over rolling circumference, times the order or the final drive ratio",
           .source = "ETRTO and WdK factors as quoted; JCGM 100:2008 5.1.6",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = withEnvelope(inputFields(), optionFields()),
           .outputs = outputFields(),
           .exampleInput = R"({"tyre_on": "225/75 R16", "built_with_tyre": "215/80 R15",
