@@ -45,6 +45,20 @@ std::vector<FieldDescription> inputFields() {
                         "as read with the outer wheel at outer", {.range = "0 to below 90 deg"})};
 }
 
+constexpr std::string_view kFormula =
+    "1 ÷ tan(outer angle) − 1 ÷ tan(inner angle) = distance of the kingpins at the ground ÷ "
+    "wheelbase\n"
+    "toe-out on the turn = inner angle − outer angle\n"
+    "deviation = measured inner angle − inner angle of the formula";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "No slip, low speed, rear wheels straight.",
+    "Straight ahead both angles are 0; an outer angle that would take the inner one to 90 "
+    "degrees is refused.",
+    "Not for judging a steering: vehicles are built away from it on purpose, and the angle "
+    "that counts is in the vehicle's documentation.",
+});
+
 }  // namespace
 
 Description describeAckermann() {
@@ -52,6 +66,8 @@ Description describeAckermann() {
   return {.title = "Steer angles of inner and outer wheel on a bend",
           .method = "both front wheels roll about one point on the line of the rear axle",
           .source = "Ackermann's condition, any textbook",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = withEnvelope(inputFields()),
           .outputs = {quantityField("outer", QuantityKind::Angle, "outer wheel", kAlways),
                       quantityField("inner", QuantityKind::Angle, "inner wheel", kAlways),

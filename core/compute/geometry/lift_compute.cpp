@@ -101,6 +101,25 @@ std::vector<FieldDescription> inputFields() {
                         {.range = "0 to below wedge_length"})};
 }
 
+constexpr std::string_view kFormula =
+    "turn of the axle = arcsin((pivot height + lift) ÷ arm length) − arcsin(pivot height ÷ "
+    "arm length)\n"
+    "pivot behind the axle (leading arm): caster falls by it; pivot ahead (trailing arm): "
+    "caster rises by it; equal parallel links or leaf springs: about none\n"
+    "angle of a wedge = arctan(rise ÷ length); rise that undoes a change = length × "
+    "tan(change)";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The arms are clamped to the axle and turn with it; their pivot goes up with the body by "
+    "the lift, the axle stays at its height.",
+    "The pivot height is that of the pivot above the axle before the lift; bushes do not "
+    "give.",
+    "Turning the axle back for caster turns a rear-facing pinion nose down by the same "
+    "angle, which the joints of its shaft feel.",
+    "It says nothing about brake hoses, shafts, the height of the stops or whether a lift is "
+    "permitted: the vehicle's documentation and local rules do.",
+});
+
 }  // namespace
 
 Description describeLift() {
@@ -108,6 +127,8 @@ Description describeLift() {
       .title = "What a lift does to the caster of a live axle",
       .method = "turn of the arm about its pivot; atan of rise over length for a wedge",
       .source = "plane geometry",
+      .formula = kFormula,
+      .assumptions = kAssumptions,
       .inputs = withEnvelope(inputFields()),
       .outputs = {quantityField("caster_change", QuantityKind::Angle, "negative: caster falls",
                                 {.presence = Presence::Required}),

@@ -206,12 +206,33 @@ std::vector<FieldDescription> outputFields() {
        .meaning = "what a provisional verdict would be"}};
 }
 
+constexpr std::string_view kFormula =
+    "toe = distance behind the axle − distance before it; toe-in is positive\n"
+    "from angles: toe = diameter × (sin(left) + sin(right))\n"
+    "from a total angle, shared by both wheels: toe = 2 × diameter × sin(angle ÷ 2); "
+    "backwards: angle = 2 × arcsin(toe ÷ (2 × diameter))\n"
+    "two readings half a turn apart: toe = their mean, runout = half of their difference\n"
+    "uncertainty of the toe = graduation × √(2 ÷ 12); of its angle, in radians, that ÷ "
+    "diameter";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "Both points of a wheel lie at hub height, at one diameter for both wheels.",
+    "The mean of two readings with the wheels rolled half a turn is free of the rims' "
+    "runout; one reading says nothing about it.",
+    "A coarse scale repeats its error, so more readings do not make the graduation smaller.",
+    "Toe within 10 degrees a wheel; 1 to 20 readings.",
+    "Not for millimetres without their diameter: the same 2 mm are 0.16 degrees at 700 mm "
+    "and 0.28 degrees at a 16 inch rim.",
+});
+
 }  // namespace
 
 Description describeToe() {
   return {.title = "Toe in millimetres and degrees",
           .method = "rear less front over the diameter; mean of readings half a turn apart",
           .source = "plane geometry; ISO 8855:2011 for the signs; JCGM 106:2012",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = withEnvelope(inputFields(), {confidenceField()}),
           .outputs = outputFields(),
           .exampleInput = R"({"diameter": "640 mm",

@@ -113,12 +113,31 @@ FieldDescription number(std::string_view name, std::string_view meaning) {
   return {.name = name, .kind = "number", .presence = Presence::Required, .meaning = meaning};
 }
 
+constexpr std::string_view kFormula =
+    "travel of one turn = pitch, or 2 × pitch with left-hand and right-hand threads at the "
+    "two ends\n"
+    "turns = (wanted toe − present toe) × arm ÷ travel, the toes as total angles in radians "
+    "(degrees × π ÷ 180)\n"
+    "from lengths: angle = 2 × arcsin(toe ÷ (2 × diameter))\n"
+    "flats = 6 × turns; uncertainty of the turns = uncertainty of the present toe × arm ÷ "
+    "travel";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The arm is the distance of the rod's joint from the swivel axis, square to the rod.",
+    "A longer rod behind the axle gives toe-in, ahead of the axle toe-out.",
+    "Good to better than 1 % while the arms stand within 10 degrees of square to the rod.",
+    "Toe within 20 degrees, pitch below a fifth of the arm.",
+    "Not with worn joints, and not to settle a toe without measuring it again.",
+});
+
 }  // namespace
 
 Description describeTrackRodTurns() {
   return {.title = "Turns of the track rod to a wanted toe",
           .method = "pitch over steering arm for one turn",
           .source = "plane geometry",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = withEnvelope(inputFields()),
           .outputs = {quantityField("toe_per_turn", QuantityKind::Angle, "total toe of one turn",
                                     {.presence = Presence::Required}),

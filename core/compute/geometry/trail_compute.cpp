@@ -60,12 +60,31 @@ std::vector<FieldDescription> inputFields() {
                     {.defaultValue = R"("0 mm")"})};
 }
 
+constexpr std::string_view kFormula =
+    "trail = loaded radius × tan(caster) − hub offset\n"
+    "kingpin offset (scrub) = axis to middle of the wheel − loaded radius × tan(kingpin "
+    "inclination) − loaded radius × tan(camber) + spacer";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The wheels stand straight ahead; the distance from the axis is measured at hub height, "
+    "square to the wheel and without spacer.",
+    "Trail is positive with the axis meeting the ground ahead of the contact, scrub with it "
+    "meeting the ground inboard of it.",
+    "Angles within 30 degrees; caster and inclination together change the answer by less "
+    "than 1 %.",
+    "A spacer or a rim of lower offset adds its full amount to the scrub and to every lever "
+    "of unbalance.",
+    "It is the trail of the axle alone: the tyre adds one of its own, which is left out.",
+});
+
 }  // namespace
 
 Description describeTrail() {
   return {.title = "Caster trail and kingpin offset at the ground",
           .method = "the axis and the wheel carried down to the ground",
           .source = "plane geometry",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = withEnvelope(inputFields()),
           .outputs = {quantityField("trail", QuantityKind::Length,
                                     "positive with the axis ahead of the contact"),
