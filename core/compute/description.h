@@ -32,9 +32,9 @@ struct Description {
   std::string_view method;
   std::string_view source;
   /// As worked by hand, each symbol in words; a line each.
-  std::string_view formula = {};
+  std::string_view formula;
   /// What it rests on, its valid range, when not to use it: sentences.
-  std::span<const std::string_view> assumptions = {};
+  std::span<const std::string_view> assumptions;
   std::vector<FieldDescription> inputs;
   std::vector<FieldDescription> outputs;
   std::string_view exampleInput;   ///< JSON text

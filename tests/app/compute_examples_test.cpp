@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <sstream>
 
 #include "compute/calculation.h"
 #include "support/program_run.h"
@@ -119,12 +120,28 @@ void expectComplete(const Json& value, const Json& fields, const char* mark) {
 TEST_P(EveryCalculation, DescriptionCoversItsExample) {
   const Json all = description(GetParam());
   EXPECT_FALSE(all.at("title").get<std::string>().empty());
-  EXPECT_FALSE(all.at("method").at("source").get<std::string>().empty());
   const Json& example = all.at("example");
   expectDescribed(example.at("input"), all.at("inputs"), "");
   expectComplete(example.at("input"), all.at("inputs"), "required");
   expectDescribed(example.at("output").at("result"), all.at("outputs"), "");
   expectComplete(example.at("output").at("result"), all.at("outputs"), "always");
+}
+
+TEST_P(EveryCalculation, MethodCardIsComplete) {
+  const Json method = description(GetParam()).at("method");
+  for (const char* part : {"name", "source", "formula"}) {
+    EXPECT_FALSE(method.at(part).get<std::string>().empty()) << part;
+  }
+  std::istringstream formula(method.at("formula").get<std::string>());
+  for (std::string line; std::getline(formula, line);) {
+    EXPECT_FALSE(line.empty()) << "a blank line in the formula";
+  }
+  ASSERT_FALSE(method.at("assumptions").empty());
+  for (const Json& assumption : method.at("assumptions")) {
+    const auto sentence = assumption.get<std::string>();
+    EXPECT_GT(sentence.size(), 1U);
+    EXPECT_TRUE(sentence.ends_with('.')) << sentence;
+  }
 }
 
 TEST_P(EveryCalculation, RequiredFieldsAreAskedForByName) {

@@ -115,12 +115,32 @@ std::vector<FieldDescription> outputFields() {
            .meaning = "of the rating alone"}};
 }
 
+constexpr std::string_view kFormula =
+    "needed on each stand = load on the axle ÷ 2; each must be rated for more than that\n"
+    "load on the axle = as weighed or documented, or vehicle mass × share of the axle; where "
+    "the split is unknown the whole vehicle mass\n"
+    "a rating for a pair counts half for each\n"
+    "margin = rating of each ÷ needed on each − 1";
+
+constexpr auto kAssumptions = std::to_array<std::string_view>({
+    "The ground is level and hard, and the stands are upright under the axle at the same "
+    "height.",
+    "More than two stands do not lower the demand: when the vehicle shifts, two of them "
+    "carry the axle.",
+    "Fewer than two stands under an axle are refused.",
+    "More than half on each is common practice, no source.",
+    "It says nothing about chocks, the ground, the condition of a stand or a shake test, and "
+    "never that a vehicle is safe to go under.",
+});
+
 }  // namespace
 
 Description describeStandLoad() {
   return {.title = "Are the stands under an axle strong enough?",
           .method = "each stand rated for more than half of what stands on the axle",
           .source = "common practice, no source",
+          .formula = kFormula,
+          .assumptions = kAssumptions,
           .inputs = inputFields(),
           .outputs = outputFields(),
           .exampleInput = R"({"known_from": "mass_and_share", "vehicle_mass": "1740 kg",
