@@ -109,6 +109,39 @@ TEST_F(BenchPageTest, TheAnswerFollowsWhatIsTyped) {
   EXPECT_TRUE(state().contains(QStringLiteral("twelve"))) << state().toStdString();
 }
 
+TEST_F(BenchPageTest, TheMethodCardStandsBesideTheFormBeforeAnythingIsTyped) {
+  openBench("starting-force");
+  auto* card = find<QWidget>("benchMethod");
+  const auto shows = [&](const char* name, const char* text) {
+    const auto labels = card->findChildren<QLabel*>(QString::fromLatin1(name));
+    return std::any_of(labels.begin(), labels.end(), [&](const QLabel* label) {
+      QString shown = label->text();
+      shown.replace(QChar::Nbsp, QLatin1Char(' '));
+      return label->isVisible() && shown.contains(QString::fromUtf8(text));
+    });
+  };
+  EXPECT_TRUE(shows("benchFormula", "torque = square force × arm"));
+  EXPECT_TRUE(shows("benchAssumption", "Not for working out a bearing preload"));
+}
+
+TEST_F(BenchPageTest, NoWordOfACalculationIsCutInANarrowWindow) {
+  window->resize(480, 800);
+  for (const auto& calculation : compute::calculations()) {
+    SCOPED_TRACE(std::string(calculation.name));
+    openBench(std::string(calculation.name));
+    for (const QLabel* label : panel()->findChildren<QLabel*>()) {
+      if (!label->isVisible()) continue;
+      const bool wraps = label->wordWrap();
+      const QSize hint = label->sizeHint();
+      EXPECT_GE(label->height(), wraps ? label->heightForWidth(label->width()) : hint.height())
+          << label->text().toStdString();
+      EXPECT_TRUE(wraps || label->width() >= hint.width()) << label->text().toStdString();
+      const QRect here(label->mapTo(panel(), QPoint(0, 0)), label->size());
+      EXPECT_LE(here.right(), panel()->width()) << label->text().toStdString();
+    }
+  }
+}
+
 TEST_F(BenchPageTest, WhatWasTypedIsThereAfterARestart) {
   openBench("toe");
   openBench("starting-force");

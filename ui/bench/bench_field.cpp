@@ -10,6 +10,7 @@
 #include <nlohmann/json.hpp>
 
 #include "compute/readable.h"
+#include "ui/bench/bench_words.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/form.h"
 #include "ui/common/page_parts.h"
@@ -42,9 +43,7 @@ QString nameOf(const FieldDescription& field) {
 /// "mm" or "18.5 N": what a good entry looks like.
 QString placeholderOf(const FieldDescription& field) {
   QStringList parts;
-  if (!field.unit.empty()) {
-    parts += QString::fromUtf8(field.unit.data(), static_cast<int>(field.unit.size()));
-  }
+  if (!field.unit.empty()) parts += benchWords(field.unit);
   std::string usual(field.defaultValue);
   usual.erase(std::remove(usual.begin(), usual.end(), '"'), usual.end());
   if (!usual.empty()) parts += QObject::tr("usually %1").arg(QString::fromStdString(usual));
@@ -54,7 +53,7 @@ QString placeholderOf(const FieldDescription& field) {
 QString hintOf(const FieldDescription& field) {
   QStringList parts;
   const auto add = [&](std::string_view text) {
-    if (!text.empty()) parts += QString::fromUtf8(text.data(), static_cast<int>(text.size()));
+    if (!text.empty()) parts += benchWords(text);
   };
   add(field.meaning);
   if (field.kind != "word") add(field.range);

@@ -10,6 +10,7 @@
 #include "compute/calculation.h"
 #include "model/json.h"
 #include "ui/bench/bench_panel.h"
+#include "ui/bench/bench_words.h"
 #include "ui/common/page_parts.h"
 #include "ui/common/text_label.h"
 #include "ui/common/theme.h"
@@ -44,10 +45,6 @@ QString nameOf(Subject subject) {
   return {};
 }
 
-QString text(std::string_view words) {
-  return QString::fromUtf8(words.data(), static_cast<int>(words.size()));
-}
-
 QString draftPlace(const std::string& calculation) {
   return QStringLiteral("bench/") + QString::fromStdString(calculation);
 }
@@ -55,6 +52,8 @@ QString draftPlace(const std::string& calculation) {
 constexpr int kName = Qt::UserRole;
 constexpr int kWideEms = 55;
 constexpr int kLowListEms = 8;
+constexpr int kListShare = 2;
+constexpr int kPanelShare = 7;
 
 }  // namespace
 
@@ -103,7 +102,7 @@ void BenchPage::build() {
   left->addWidget(m_find);
   left->addWidget(m_none);
   left->addWidget(m_list, 1);
-  m_sides->addLayout(left, 2);
+  m_sides->addLayout(left, kListShare);
 }
 
 void BenchPage::fillList() {
@@ -117,8 +116,8 @@ void BenchPage::fillList() {
       font.setBold(true);
       head->setFont(font);
     }
-    auto* item = new QListWidgetItem(text(calculation.title), m_list);
-    item->setData(kName, text(calculation.name));
+    auto* item = new QListWidgetItem(benchWords(calculation.title), m_list);
+    item->setData(kName, benchWords(calculation.name));
   }
 }
 
@@ -152,6 +151,7 @@ void BenchPage::resizeEvent(QResizeEvent* event) {
   const int em = sizesOf(currentTheme().mode).textPixels;
   const bool wide = width() >= kWideEms * em;
   m_sides->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+  m_sides->setStretch(0, wide ? kListShare : 0);
   m_list->setMaximumHeight(wide ? QWIDGETSIZE_MAX : kLowListEms * em);
 }
 
@@ -200,7 +200,7 @@ void BenchPage::open(const std::string& name) {
   m_name = name;
   delete m_panel;
   m_panel = new BenchPanel(session(), *calculation, this);
-  m_sides->addWidget(m_panel, 7);
+  m_sides->addWidget(m_panel, kPanelShare);
   m_panel->setPlace(place());
   const QString draft = session().draft(draftPlace(name));
   if (const auto kept = model::parseJson(draft.toStdString())) m_panel->show(*kept);

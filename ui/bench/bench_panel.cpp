@@ -13,7 +13,9 @@
 #include "compute/readable.h"
 #include "phrasing/error_sentence.h"
 #include "ui/bench/bench_field.h"
+#include "ui/bench/bench_words.h"
 #include "ui/bench/figure_view.h"
+#include "ui/bench/method_card.h"
 #include "ui/common/clear_layout.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/form.h"
@@ -34,10 +36,6 @@ using model::Json;
 constexpr std::size_t kColumnsThatFit = 5;
 constexpr int kMostTableRows = 12;  // shown without scrolling
 constexpr int kWideInTargets = 60;  // em
-
-QString words(std::string_view text) {
-  return QString::fromUtf8(text.data(), static_cast<int>(text.size()));
-}
 
 /// Fields nobody types on a bench: the start of random numbers.
 bool isOffBench(const FieldDescription& field) {
@@ -63,7 +61,9 @@ void BenchPanel::build() {
   auto* form = new QWidget;
   auto* formColumn = new QVBoxLayout(form);
   formColumn->setContentsMargins(0, 0, 0, 0);
-  formColumn->addWidget(new TextLabel(words(m_description.title), TextRole::Heading, form));
+  auto* title = new TextLabel(benchWords(m_description.title), TextRole::Heading, form);
+  title->setWordWrap(true);
+  formColumn->addWidget(title);
   buildForm(formColumn);
   formColumn->addStretch(1);
   auto* answer = new QWidget;
@@ -73,11 +73,7 @@ void BenchPanel::build() {
   m_state->setObjectName(QStringLiteral("benchState"));
   answerColumn->addWidget(m_state);
   buildAnswer(answerColumn);
-  auto* method = new TextLabel(
-      tr("How: %1. Source: %2.").arg(words(m_description.method), words(m_description.source)),
-      TextRole::Quiet, answer);
-  method->setObjectName(QStringLiteral("benchMethod"));
-  answerColumn->addWidget(method);
+  answerColumn->addWidget(new MethodCard(m_description, answer));
   answerColumn->addStretch(1);
   m_sides->addWidget(scrolled(form, "benchFormScroll", this), 1);
   m_sides->addWidget(scrolled(answer, "benchAnswerScroll", this), 1);
@@ -135,7 +131,7 @@ void BenchPanel::addField(QFormLayout* form, const FieldDescription& field, QWid
   });
   const QString name = QString::fromStdString(compute::readableName(field.name));
   auto* meaning = new TextLabel(TextRole::Quiet, parent);
-  meaning->say(words(field.meaning).replace(QLatin1Char('_'), QLatin1Char(' ')));
+  meaning->say(benchWords(field.meaning).replace(QLatin1Char('_'), QLatin1Char(' ')));
   if (field.fields.empty()) {
     auto* holder = new QWidget(parent);
     auto* column = new QVBoxLayout(holder);
