@@ -138,6 +138,12 @@ constexpr auto kRows = std::to_array<SentenceRow>({
                         "[{field}: ]“{text}” is no kind of instrument. Use a kind such as "
                         "spring_scale or micrometer[ (file {file})][ (step {step})].",
                         "{field} is the place in the file, {file} the file, {step} the step")},
+    {"procedure.bad_calculation",
+     QT_TRANSLATE_NOOP3(
+         "phrasing",
+         "[{field}: ]“{text}” is no name of a calculation. Write it in small letters "
+         "with hyphens, as compute --list does[ (file {file})][ (step {step})].",
+         "{field} is the place in the file, {file} the file, {step} the step")},
     {"procedure.bad_angle",
      QT_TRANSLATE_NOOP3("phrasing",
                         "[{field}: ]“{text}” is not an angle from 0 to less than 90 degrees. Write "

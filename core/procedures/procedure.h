@@ -24,6 +24,22 @@ namespace sw::procedures {
 enum class StepKind { Do, Measure, Torque, Hold, Remove, Refit, PutOn, TakeOff, Wait, Note, Photo };
 enum class StepSide { Once, Each, DragLinkSide, OtherSide };
 
+/// What the readings of a step are to the calculations of the bench. Of a round: one reading at
+/// each of as many even places, in their order, one turn from the mark.
+enum class Reads {
+  DiscThicknessRound,
+  DiscThickness,    ///< at one place, the thinnest
+  DiscRunoutRound,  ///< the dial at each place
+  DiscRunoutTotal,  ///< largest less smallest of a turn, a reading a turn
+  RockDiameter,     ///< on which the rock is read
+  RockBrakeOn,
+  RockBrakeOff,
+  ToeDiameter,  ///< at which the toe is read
+  ToeTotal,     ///< rear less front without its sign
+  CapGaps,      ///< under the nipped cap, at the bolts in their order
+  PackFloat     ///< end float with the pack found in place
+};
+
 /// A condition holds when every named fact has one of the listed words; a fact that is not known
 /// yet counts as holding (the step is shown "if fitted"). Facts: the axle arrangement's fields by
 /// their stored names (steering_arm_on_cap: yes | no, lubricant: oil, drag_link_fixes_to: track_rod
@@ -64,6 +80,7 @@ struct LedgerEffect {
 struct MeasureSpec {
   QuantityKind quantity = QuantityKind::Force;
   std::string limit;  ///< spec key; empty = recorded without a limit
+  std::optional<Reads> reads;
   std::int64_t planned = 3;
   std::int64_t settling = 0;              ///< first readings that only settle, not used
   std::optional<model::PullState> state;  ///< given for pulls: the state the procedure has produced
@@ -152,6 +169,9 @@ struct Step {
   bool raisesVehicle = false;  ///< after this step the support carries it
   bool lowersVehicle = false;  ///< after this step it stands on its wheels
   bool optional = false;       ///< may be skipped without a word
+  /// Calculations that serve the step, the most useful first; empty = those its torque, pack or
+  /// limit calls for.
+  std::vector<std::string> bench;
 };
 
 struct Procedure {
@@ -213,6 +233,23 @@ struct Words<procedures::StepSide> {
                                                      {E::Each, "each"},
                                                      {E::DragLinkSide, "drag_link_side"},
                                                      {E::OtherSide, "other_side"}});
+};
+
+template <>
+struct Words<procedures::Reads> {
+  using E = procedures::Reads;
+  static constexpr auto table = std::to_array<std::pair<E, std::string_view>>(
+      {{E::DiscThicknessRound, "disc_thickness_round"},
+       {E::DiscThickness, "disc_thickness"},
+       {E::DiscRunoutRound, "disc_runout_round"},
+       {E::DiscRunoutTotal, "disc_runout_total"},
+       {E::RockDiameter, "rock_diameter"},
+       {E::RockBrakeOn, "rock_brake_on"},
+       {E::RockBrakeOff, "rock_brake_off"},
+       {E::ToeDiameter, "toe_diameter"},
+       {E::ToeTotal, "toe_total"},
+       {E::CapGaps, "cap_gaps"},
+       {E::PackFloat, "pack_float"}});
 };
 
 template <>

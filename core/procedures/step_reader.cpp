@@ -38,6 +38,27 @@ bool isName(std::string_view text, std::string_view alsoAllowed) {
          std::all_of(text.begin(), text.end(), allowed);
 }
 
+/// Lower-case words with a hyphen between each: "disc-thickness".
+bool isCalculationName(std::string_view text) {
+  const bool words = !text.empty() && text.front() != '-' && text.back() != '-' &&
+                     text.find("--") == std::string_view::npos;
+  return words && isName(text, "") && text.find('_') == std::string_view::npos;
+}
+
+void readBench(ObjectReader& in, std::vector<std::string>& bench) {
+  if (!in.has("bench")) return;
+  readTexts(in, "bench", bench);
+  if (in.ok() && bench.empty()) return refuse(in, "bench", "procedure.empty_list");
+  for (auto name = bench.begin(); name != bench.end(); ++name) {
+    if (!isCalculationName(*name)) {
+      return refuse(in, "bench", "procedure.bad_calculation", {{"text", *name}});
+    }
+    if (std::find(bench.begin(), name, *name) != name) {
+      return refuse(in, "bench", "procedure.duplicate_word", {{"text", *name}});
+    }
+  }
+}
+
 void readConditionWords(ObjectReader& in, const std::string& fact, std::vector<std::string>& out) {
   readTexts(in, fact, out);
   if (!in.ok()) return;
@@ -119,6 +140,7 @@ void readInstruments(ObjectReader& in, std::vector<model::InstrumentKind>& out) 
 void readMeasure(ObjectReader& in, MeasureSpec& measure) {
   requireQuantityKind(in, "quantity", measure.quantity);
   readSpecKey(in, "limit", measure.limit);
+  if (in.has("reads")) readWord(in, "reads", measure.reads.emplace());
   readCount(in, "planned", 1, measure.planned);
   readCount(in, "settling", 0, measure.settling);
   readObject(in, "state", measure.state, readPullState);
@@ -354,6 +376,7 @@ void readStep(ObjectReader& in, Step& step) {
   readFlag(in, "raises_vehicle", step.raisesVehicle);
   readFlag(in, "lowers_vehicle", step.lowersVehicle);
   readFlag(in, "optional", step.optional);
+  readBench(in, step.bench);
   if (in.ok()) checkStep(in, step);
   if (in.ok() && step.hold) checkHold(in, step);
 }

@@ -204,6 +204,26 @@ INSTANTIATE_TEST_SUITE_P(
                 "json.not_one_of", "/steps/0/hold/statements/0/answer/check"}),
     [](const auto& row) { return row.param.name; });
 
+INSTANTIATE_TEST_SUITE_P(
+    Bench, Refused,
+    testing::Values(Refusal{"NoCalculation", doStep("a", R"("bench": [])"), "procedure.empty_list",
+                            "/steps/0/bench"},
+                    Refusal{"Capitals", doStep("a", R"("bench": ["Toe"])"),
+                            "procedure.bad_calculation", "/steps/0/bench", "a"},
+                    Refusal{"Underscore", doStep("a", R"("bench": ["shim_pack"])"),
+                            "procedure.bad_calculation", "/steps/0/bench"},
+                    Refusal{"HyphenAtTheEnd", doStep("a", R"("bench": ["toe-"])"),
+                            "procedure.bad_calculation", "/steps/0/bench"},
+                    Refusal{"TwoHyphens", doStep("a", R"("bench": ["shim--pack"])"),
+                            "procedure.bad_calculation", "/steps/0/bench"},
+                    Refusal{"Twice", doStep("a", R"("bench": ["toe", "toe"])"),
+                            "procedure.duplicate_word", "/steps/0/bench"},
+                    Refusal{"NoList", doStep("a", R"("bench": "toe")"), "json.wrong_kind",
+                            "/steps/0/bench"},
+                    Refusal{"ReadsNothingKnown", measureStep(R"("reads": "moonlight")"),
+                            "json.not_one_of", "/steps/0/measure/reads"}),
+    [](const auto& row) { return row.param.name; });
+
 // Needs name earlier steps only, so no chain of needs can come back to where it began.
 INSTANTIATE_TEST_SUITE_P(
     Needs, Refused,

@@ -29,7 +29,7 @@ const std::string kMeasureStep = R"({
                "choices": [{"word": "smooth", "text": "Smooth"},
                            {"word": "gritty", "text": "Gritty", "means": "worn"}]}],
   "road_test": {"when": "before"}, "shim_pack": {"role": "fitted"},
-  "raises_vehicle": true, "optional": true})";
+  "raises_vehicle": true, "optional": true, "bench": ["shim-pack", "starting-force"]})";
 
 class MeasureStep : public testing::Test {
  protected:
@@ -94,6 +94,16 @@ TEST_F(MeasureStep, MeasureAndState) {
                                   model::Movement::Steady,
                                   model::RestPosition::LeftFifteen};
   EXPECT_EQ(*step.measure->state, expected);
+}
+
+TEST_F(MeasureStep, WhatServesTheBench) {
+  EXPECT_THAT(step.bench, testing::ElementsAre("shim-pack", "starting-force"));
+  EXPECT_FALSE(step.measure->reads);
+  const auto round = read(R"({"id": "thickness", "kind": "measure", "title": "T", "measure":
+      {"quantity": "length", "reads": "disc_thickness_round", "planned": 12}})");
+  ASSERT_TRUE(round);
+  EXPECT_EQ(round->steps.at(0).measure->reads, Reads::DiscThicknessRound);
+  EXPECT_TRUE(round->steps.at(0).bench.empty());
 }
 
 TEST_F(MeasureStep, ObservationsRoadTestAndPack) {

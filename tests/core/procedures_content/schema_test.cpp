@@ -110,6 +110,9 @@ INSTANTIATE_TEST_SUITE_P(
                R"([{"op":"add","path":"/steps/0/when","value":{"colour":["red"]}}])"},
         Damage{"unknown word of a fact",
                R"([{"op":"add","path":"/steps/0/when","value":{"lubricant":["water"]}}])"},
+        Damage{"no calculation", R"([{"op":"add","path":"/steps/0/bench","value":[]}])"},
+        Damage{"calculation with an underscore",
+               R"([{"op":"add","path":"/steps/0/bench","value":["shim_pack"]}])"},
         Damage{"blank text", R"([{"op":"replace","path":"/steps/0/text","value":" "}])"}),
     [](const testing::TestParamInfo<Damage>& row) {
       std::string name;
