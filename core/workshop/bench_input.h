@@ -30,10 +30,9 @@ struct BenchPlace {
 /// The pulls of one side of a job, pack by pack with the words of their state: what its starting
 /// force tells a later job. Pulls at another arm than `arm` are turned into those at it. Empty
 /// where none was pulled.
-[[nodiscard]] model::Json pulledPacks(const JobState& job, const ShopState& shop, model::Side side,
+[[nodiscard]] model::Json pulledPacks(const JobState& job, model::Side side,
                                       const std::optional<TypedQuantity>& arm);
 /// The arm at which the job pulls on this side, or failing that on the other.
-[[nodiscard]] std::optional<TypedQuantity> pullingArm(const JobState& job, const ShopState& shop,
-                                                      model::Side side);
+[[nodiscard]] std::optional<TypedQuantity> pullingArm(const JobState& job, model::Side side);
 
 }  // namespace sw::workshop

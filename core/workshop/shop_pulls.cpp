@@ -39,7 +39,7 @@ Result<Json> closedPulls(const Workshop& workshop, const JobState& job) {
   if (!shop) return failAs(shop);
   auto jobs = workshop.book().jobs();
   if (!jobs) return failAs(jobs);
-  const auto arm = pullingArm(job, **shop, model::Side::Left);
+  const auto arm = pullingArm(job, model::Side::Left);
   Json sides = Json::array();
   int read = 0;
   for (auto row = jobs->rbegin(); row != jobs->rend(); ++row) {
@@ -52,7 +52,7 @@ Result<Json> closedPulls(const Workshop& workshop, const JobState& job) {
     const auto closed = workshop.job(row->job);
     if (!closed) return failAs(closed);
     for (const model::Side side : {model::Side::Left, model::Side::Right}) {
-      Json packs = dryOnly(pulledPacks(*closed, **shop, side, arm));
+      Json packs = dryOnly(pulledPacks(*closed, side, arm));
       if (!packs.empty()) sides.push_back({{"packs", std::move(packs)}});
     }
   }

@@ -102,8 +102,7 @@ TEST_F(BenchInput, PullsAtAnotherArmAreTurnedIntoThoseAtTheNewest) {
   const auto state = shop.state();
   const auto later = parseQuantity("250 mm", {"arm", QuantityKind::Length, {}});
   ASSERT_TRUE(later);
-  const Json packs =
-      workshop::pulledPacks(state, *shop.workshop->shop().value(), Side::Left, later->value);
+  const Json packs = workshop::pulledPacks(state, Side::Left, later->value);
   EXPECT_EQ(packs.at(0).at("pulls").at(0), "8 N");
 }
 

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Wheel bearings.
+#include <array>
+
+#include "workshop/bench_known.h"
+
+namespace sw::workshop {
+
+namespace {
+
+using model::Json;
+
+constexpr std::string_view kBearingFloatKey = "wheel_bearing.end_float";
+
+Json wheelBearing(const BenchKnown& known) {
+  Json input = Json::object();
+  // The kind is what the vehicle's arrangement says; where nobody said, it is asked.
+  const auto kind = known.vehicle().arrangement.wheelBearing;
+  const bool pull = kind == model::WheelBearingSetting::Preload;
+  if (kind) {
+    input["kind"] = pull                                           ? "preload_pull"
+                    : kind == model::WheelBearingSetting::EndFloat ? "end_float"
+                                                                   : "unit_without_setting";
+  }
+  if (const auto* limit = known.spec(kBearingFloatKey); limit != nullptr && kind && !pull) {
+    input["limit"] = bandOf(*limit);
+  }
+  const SeriesView* series = known.seriesHere();
+  const auto quantity = pull ? QuantityKind::Force : QuantityKind::Length;
+  if (series == nullptr || series->fact.quantity != quantity) return input;
+  Json readings = usedTexts(*series);
+  if (!readings.empty()) input["readings"] = std::move(readings);
+  Json instrument = known.instrumentOf(*series);
+  if (!instrument.empty()) input["instrument"] = std::move(instrument);
+  return input;
+}
+
+constexpr std::array kSources{BenchSource{"wheel-bearing", wheelBearing}};
+
+}  // namespace
+
+std::span<const BenchSource> bearingSources() {
+  return kSources;
+}
+
+}  // namespace sw::workshop
