@@ -37,7 +37,7 @@ enum class Reads {
   ToeDiameter,  ///< at which the toe is read
   ToeTotal,     ///< rear less front without its sign
   CapGaps,      ///< under the nipped cap, at the bolts in their order
-  PackFloat     ///< end float with the pack found in place
+  PackFloat     ///< end float with the pack that is in
 };
 
 /// A condition holds when every named fact has one of the listed words; a fact that is not known

@@ -22,6 +22,7 @@ constexpr std::string_view kFrontPressureKey = "tyre.front_pressure";
 
 std::vector<std::string> benchFor(const StepView& step) {
   const procedures::Step& definition = *step.step;
+  if (!definition.bench.empty()) return definition.bench;
   if (definition.torque) {
     std::vector<std::string> names{"wrench-setting", "torque-plausibility", "tighten-pattern",
                                    "clamp-force"};
@@ -51,7 +52,8 @@ std::vector<std::string> benchFor(const StepView& step) {
 Json benchInput(const JobState& job, const ShopState& shop, std::string_view calculation,
                 const BenchPlace& place) {
   const BenchKnown known(job, shop, place);
-  for (const auto sources : {swivelSources(), bearingSources(), boltSources(), vehicleSources()}) {
+  for (const auto sources : {swivelSources(), bearingSources(), boltSources(), brakeSources(),
+                             geometrySources(), vehicleSources()}) {
     for (const BenchSource& source : sources) {
       if (source.calculation == calculation) return source.input(known);
     }

@@ -15,7 +15,8 @@
 
 namespace sw::workshop {
 
-/// Names of calculations, the most useful first; none for most steps.
+/// Names of calculations, the most useful first: those the procedure names, else those that the
+/// step's torque, pack or limit calls for.
 [[nodiscard]] std::vector<std::string> benchFor(const StepView& step);
 
 struct BenchPlace {

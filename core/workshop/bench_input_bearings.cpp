@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Wheel bearings.
+// Wheel bearings, and the wheel rocked to tell them from the swivel.
 #include <array>
 
 #include "workshop/bench_known.h"
@@ -9,6 +9,7 @@ namespace sw::workshop {
 namespace {
 
 using model::Json;
+using procedures::Reads;
 
 constexpr std::string_view kBearingFloatKey = "wheel_bearing.end_float";
 
@@ -35,7 +36,36 @@ Json wheelBearing(const BenchKnown& known) {
   return input;
 }
 
-constexpr std::array kSources{BenchSource{"wheel-bearing", wheelBearing}};
+Json rockTest(const BenchKnown& known) {
+  Json input = Json::object();
+  if (const auto diameter = fullMean(known.latest(Reads::RockDiameter, known.side()))) {
+    input["diameter"] = siText(*diameter, QuantityKind::Length);
+  }
+  const SeriesView* on = known.latest(Reads::RockBrakeOn, known.side());
+  const SeriesView* off = known.latest(Reads::RockBrakeOff, known.side());
+  if (on != nullptr) input["brake_on"] = usedTexts(*on);
+  if (off != nullptr) input["brake_off"] = usedTexts(*off);
+  // One instrument is asked for: the two are subtracted.
+  const SeriesView* read = on != nullptr ? on : off;
+  if (read == nullptr || (off != nullptr && off->fact.instrument != read->fact.instrument)) {
+    return input;
+  }
+  Json instrument = known.instrumentOf(*read);
+  if (!instrument.empty()) input["instrument"] = std::move(instrument);
+  return input;
+}
+
+Json playLimits(const BenchKnown& known) {
+  Json input = Json::object();
+  if (const auto diameter = fullMean(known.latest(Reads::RockDiameter, known.side()))) {
+    input["wheel_diameter"] = siText(*diameter, QuantityKind::Length);
+  }
+  return input;
+}
+
+constexpr std::array kSources{BenchSource{"wheel-bearing", wheelBearing},
+                              BenchSource{"rock-test", rockTest},
+                              BenchSource{"play-limits", playLimits}};
 
 }  // namespace
 

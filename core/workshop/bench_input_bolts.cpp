@@ -28,15 +28,32 @@ Json tightenPattern(const BenchKnown& known) {
   return input;
 }
 
+Json torqueOf(const model::SpecItem& item) {
+  Json torque = Json::object();
+  put(torque, "min", item.min ? item.min : item.value);
+  put(torque, "max", item.max);
+  return torque;
+}
+
 Json castleNut(const BenchKnown& known) {
   Json input = Json::object();
   const model::SpecItem* item = fasteners(known);
   if (item == nullptr) return input;
   if (!item->fastenerSize.empty()) input["thread"] = item->fastenerSize;
-  Json torque = Json::object();
-  put(torque, "min", item->min ? item->min : item->value);
-  put(torque, "max", item->max);
-  input["torque"] = std::move(torque);
+  input["torque"] = torqueOf(*item);
+  return input;
+}
+
+Json prevailingTorque(const BenchKnown& known) {
+  Json input = Json::object();
+  if (const model::SpecItem* item = fasteners(known)) input["torque"] = torqueOf(*item);
+  return input;
+}
+
+/// The wheels are fitted in this job: its odometer is theirs.
+Json wheelNutRecheck(const BenchKnown& known) {
+  Json input = Json::object();
+  put(input, "odometer", known.job().opened.odometer);
   return input;
 }
 
@@ -70,10 +87,13 @@ Json wrenchSetting(const BenchKnown& known) {
   return input;
 }
 
-constexpr std::array kSources{
-    BenchSource{"wrench-setting", wrenchSetting}, BenchSource{"torque-plausibility", bolt},
-    BenchSource{"clamp-force", bolt}, BenchSource{"castle-nut", castleNut},
-    BenchSource{"tighten-pattern", tightenPattern}};
+constexpr std::array kSources{BenchSource{"wrench-setting", wrenchSetting},
+                              BenchSource{"torque-plausibility", bolt},
+                              BenchSource{"clamp-force", bolt},
+                              BenchSource{"castle-nut", castleNut},
+                              BenchSource{"prevailing-torque", prevailingTorque},
+                              BenchSource{"wheel-nut-recheck", wheelNutRecheck},
+                              BenchSource{"tighten-pattern", tightenPattern}};
 
 }  // namespace
 

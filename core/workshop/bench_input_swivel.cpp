@@ -13,6 +13,7 @@ namespace {
 
 using model::Json;
 using model::Side;
+using procedures::Reads;
 
 constexpr std::string_view kStartingForceKey = "swivel.starting_force";
 
@@ -136,18 +137,38 @@ Json shimPack(const BenchKnown& known) {
   return input;
 }
 
+bool isPackReading(Reads what) {
+  return what == Reads::CapGaps || what == Reads::PackFloat;
+}
+
+/// Which of its two measurements the first pack comes from: what this step reads, or failing that
+/// what was read last before it.
+std::optional<Reads> packReading(const BenchKnown& known) {
+  if (const auto* measure = known.measure()) {
+    if (measure->reads) return isPackReading(*measure->reads) ? measure->reads : std::nullopt;
+    const bool gaps = measure->instruments == std::vector{model::InstrumentKind::Feeler};
+    return gaps ? Reads::CapGaps : Reads::PackFloat;
+  }
+  const SeriesView* gaps = known.latest(Reads::CapGaps, known.side());
+  const SeriesView* floats = known.latest(Reads::PackFloat, known.side());
+  if (gaps == nullptr && floats == nullptr) return std::nullopt;
+  if (floats == nullptr) return Reads::CapGaps;
+  return gaps != nullptr && floats->id < gaps->id ? Reads::CapGaps : Reads::PackFloat;
+}
+
 Json firstPack(const BenchKnown& known) {
   Json input = Json::object();
   putLayoutAndShims(known, input);
   if (!known.side()) return input;
   if (const auto pack = known.job().packTotal(*known.side()))
     input["pack_found"] = lengthText(*pack);
-  const auto* measure = known.measure();
-  if (measure == nullptr) return input;
-  const bool gap = measure->instruments == std::vector{model::InstrumentKind::Feeler};
-  input["method"] = gap ? "nip" : "end_float";
-  Json readings = known.readingsHere();
-  if (!readings.empty()) input[gap ? "gaps" : "end_float"] = std::move(readings);
+  const auto what = packReading(known);
+  if (!what) return input;
+  const bool nip = *what == Reads::CapGaps;
+  input["method"] = nip ? "nip" : "end_float";
+  const SeriesView* series =
+      known.measure() != nullptr ? known.seriesHere() : known.latest(*what, known.side());
+  if (series != nullptr) input[nip ? "gaps" : "end_float"] = usedTexts(*series);
   return input;
 }
 

@@ -14,6 +14,8 @@
 
 namespace sw::workshop {
 
+enum class Among { ThisRun, WholeJob };
+
 /// The knowledge of one job and one place in it.
 class BenchKnown {
  public:
@@ -31,9 +33,15 @@ class BenchKnown {
 
   /// The newest series of this very step; null when nothing was measured.
   [[nodiscard]] const SeriesView* seriesHere() const;
-  /// The readings of the newest series of this step that count, as typed.
-  [[nodiscard]] model::Json readingsHere() const;
   [[nodiscard]] model::Json instrumentOf(const SeriesView& series) const;
+  /// The newest readings of this sort at or before this step, in its run or in all of the job; at
+  /// any step where the calculation was not come to from one. Null where there are none.
+  [[nodiscard]] const SeriesView* latest(procedures::Reads what, std::optional<model::Side> side,
+                                         Among runs = Among::ThisRun) const;
+  /// What was observed under this key beside these readings: the newest answer given after they
+  /// were begun and before others of the sort. Null where none was.
+  [[nodiscard]] const model::Observation* observedBeside(const SeriesView& series,
+                                                         std::string_view key) const;
 
  private:
   const JobState& m_job;
@@ -47,6 +55,11 @@ void put(model::Json& object, const char* key, const std::optional<TypedQuantity
 [[nodiscard]] model::Json bandOf(const model::SpecItem& item);
 /// The readings that count, as typed.
 [[nodiscard]] model::Json usedTexts(const SeriesView& series);
+/// The readings of a round in their order. Empty where it is not complete or one of them does not
+/// count: the places would no longer be even.
+[[nodiscard]] model::Json roundTexts(const SeriesView* series);
+/// The mean of the readings that count, SI; nothing before all that were planned are there.
+[[nodiscard]] std::optional<double> fullMean(const SeriesView* series);
 /// In the unit of its kind, all digits.
 [[nodiscard]] std::string siText(double si, QuantityKind kind);
 
@@ -58,6 +71,8 @@ struct BenchSource {
 [[nodiscard]] std::span<const BenchSource> swivelSources();
 [[nodiscard]] std::span<const BenchSource> bearingSources();
 [[nodiscard]] std::span<const BenchSource> boltSources();
+[[nodiscard]] std::span<const BenchSource> brakeSources();
+[[nodiscard]] std::span<const BenchSource> geometrySources();
 [[nodiscard]] std::span<const BenchSource> vehicleSources();
 
 }  // namespace sw::workshop

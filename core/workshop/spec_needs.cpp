@@ -19,6 +19,9 @@ class Collector {
       SpecNeed& need = of(title, step.measure->limit, SpecKind::Limit, step.measure->quantity);
       need.safety = need.safety || step.measure->safety;
     }
+    if (step.measure && step.measure->reads == procedures::Reads::DiscThicknessRound) {
+      (void)of(title, std::string(kDiscVariationKey), SpecKind::Limit, QuantityKind::Length);
+    }
     if (step.torque) {
       SpecNeed& need = of(title, step.torque->fasteners, SpecKind::Torque, QuantityKind::Torque);
       if (need.group.empty()) need.group = step.torque->name;

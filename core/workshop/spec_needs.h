@@ -13,7 +13,8 @@
 #include "workshop/job_state.h"
 
 // Which lines the spec sheet of a vehicle needs, and which of them are there: the limits and torque
-// groups the procedures name, and the lines the workshop reads itself (shims, wheel nuts).
+// groups the procedures name, and the lines the workshop reads itself (shims, wheel nuts, variation
+// of discs).
 
 namespace sw::workshop {
 
@@ -22,6 +23,9 @@ inline constexpr std::string_view kShimSizesKey = "shims.sizes";
 inline constexpr std::string_view kShimMaxPackKey = "shims.max_pack";
 inline constexpr std::string_view kShimMaxCountKey = "shims.max_count";
 inline constexpr std::string_view kWheelNutsKey = "wheel_nuts";
+inline constexpr std::string_view kDiscVariationKey = "disc.thickness_variation";
+/// Never asked for: many documents forbid machining.
+inline constexpr std::string_view kDiscMachineToKey = "disc.machine_to";
 
 enum class SpecLineState {
   Missing,

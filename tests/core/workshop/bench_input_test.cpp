@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "workshop/bench_input.h"
 
+#include <map>
 #include <nlohmann/json.hpp>
 
 #include "compute/calculation.h"
