@@ -62,6 +62,17 @@ class SpecNeeds : public testing::Test {
 
 // Read off the files of the plan: free-checks, as-found-pull, fit-shims-and-pull, seal-the-cap,
 // refit-swivel, caliper-refit, dressed-pull, wheels-on-and-down.
+TEST_F(SpecNeeds, DiscsReadRoundTheTurnNeedTheirVariation) {
+  const auto needs = ofPlan("brake-disc-check");
+  const SpecNeed* variation = find(needs, "disc.thickness_variation");
+  ASSERT_NE(variation, nullptr);
+  EXPECT_EQ(variation->type, model::SpecKind::Limit);
+  EXPECT_EQ(variation->quantity, QuantityKind::Length);
+  EXPECT_EQ(variation->procedures, std::vector<std::string>{"Check the brake discs"});
+  // Whether a disc may be machined is the documentation's to say.
+  EXPECT_EQ(find(needs, "disc.machine_to"), nullptr);
+}
+
 TEST_F(SpecNeeds, TheWholeJobNeedsTheseLines) {
   EXPECT_THAT(
       keysOf(ofPlan("swivel-preload")),
