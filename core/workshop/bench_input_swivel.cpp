@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The swivel: packs, pulls, and the pack measured from zero.
 #include <array>
+#include <cmath>
 #include <map>
 
 #include "mechanics/swivel/shim_packs.h"
 #include "workshop/bench_known.h"
 #include "workshop/runs.h"
+#include "workshop/series_judge.h"
 
 namespace sw::workshop {
 
@@ -16,6 +18,9 @@ using model::Side;
 using procedures::Reads;
 
 constexpr std::string_view kStartingForceKey = "swivel.starting_force";
+// A cap nipped to a drag has taken the float up and up to a tenth more; common practice, no source.
+constexpr Length kNipTakesUp = millimetres(0.05);
+constexpr Length kNipDoubt = millimetres(0.03);  // standard, of an even chance between 0 and 0.1
 
 std::string lengthText(Length length) {
   return siText(length.si(), QuantityKind::Length);
@@ -118,6 +123,33 @@ void putPullTerms(const BenchKnown& known, const SeriesView& series, Json& input
   if (!instrument.empty()) input["instrument"] = std::move(instrument);
 }
 
+/// The pack that just takes up the float, as the newest gap or end float on this side says;
+/// nothing where neither was read or the layout is not known.
+std::optional<Json> measuredFloat(const BenchKnown& known, Side side) {
+  const auto layout = known.vehicle().arrangement.shimLayout;
+  if (!layout) return std::nullopt;
+  const SeriesView* gaps = known.latest(Reads::CapGaps, side, Among::WholeJob);
+  const SeriesView* floats = known.latest(Reads::PackFloat, side, Among::WholeJob);
+  const bool nip = gaps != nullptr && (floats == nullptr || floats->id < gaps->id);
+  if (nip && *layout != model::ShimLayout::CapFlange) return std::nullopt;
+  const SeriesView* series = nip ? gaps : floats;
+  if (series == nullptr) return std::nullopt;
+  const auto basis = basisOf(series->fact, known.shop());
+  const auto read = basis ? judgeSeries(*series, *basis) : Result<SeriesOutcome>{};
+  if (!basis || !read) return std::nullopt;
+  const auto found = packDuring(known.job(), *series);
+  if (!nip && !found) return std::nullopt;
+  // No float that can be told from none: then the pack in place may be anywhere beyond.
+  if (!nip && read->correctedMean < 2 * read->standardUncertainty) return std::nullopt;
+  const Length value = Length::fromSi(read->correctedMean);
+  const bool flange = *layout == model::ShimLayout::CapFlange;
+  const Length pack = nip ? value + kNipTakesUp : flange ? *found - value : *found + value;
+  if (!(pack.si() > 0)) return std::nullopt;
+  const double doubt = std::hypot(read->standardUncertainty, nip ? kNipDoubt.si() : 0.0);
+  return Json{{"pack", lengthText(pack)},
+              {"standard_uncertainty", lengthText(Length::fromSi(doubt))}};
+}
+
 Json shimPack(const BenchKnown& known) {
   Json input = Json::object();
   putLayoutAndShims(known, input);
@@ -126,6 +158,7 @@ Json shimPack(const BenchKnown& known) {
   const Side side = *known.side();
   Json measured = pulledPacks(known.job(), side, pullingArm(known.job(), side));
   if (!measured.empty()) input["measured"] = std::move(measured);
+  if (auto taken = measuredFloat(known, side)) input["measured_float"] = std::move(*taken);
   if (const SeriesView* newest = newestPull(known.job(), side)) {
     putPullTerms(known, *newest, input);
     input["options"] = {{"planned", newest->fact.planned}};

@@ -15,6 +15,12 @@ using model::Json;
 using model::Side;
 
 /// A job in which packs and pulls are recorded and nothing else is in the way.
+double millimetresOf(const Json& text) {
+  const auto quantity =
+      parseQuantity(text.get<std::string>(), {"length", QuantityKind::Length, {}});
+  return quantity ? inMillimetres(quantity->value.as<Length>()) : 0;
+}
+
 class BenchInput : public testing::Test {
  protected:
   void SetUp() override {
@@ -87,6 +93,35 @@ TEST_F(BenchInput, EachPackKeepsThePullsThatWereMadeWithIt) {
   EXPECT_EQ(measured.at(0).at("pack"), "1.1 mm");
   EXPECT_EQ(measured.at(1).at("pack"), "1 mm");
   EXPECT_EQ(measured.at(1).at("pulls").at(0), "14 N");
+}
+
+TEST_F(BenchInput, AMeasuredGapOrFloatSaysWhereTheKneeLies) {
+  EXPECT_FALSE(input("shim-pack", Side::Left).contains("measured_float"));
+  at("gap_for_pack", "left", 1,
+     R"("do":"take_readings","instrument":"feeler","readings":"0.95 0.95 0.95 0.95 mm")");
+  const Json taken = input("shim-pack", Side::Left).at("measured_float");
+  // Nipped to a drag: the float is gone somewhere in the next tenth.
+  EXPECT_EQ(taken.at("pack"), "1 mm");
+  EXPECT_GE(millimetresOf(taken.at("standard_uncertainty")), 0.03);
+  EXPECT_FALSE(input("shim-pack", Side::Right).contains("measured_float"));
+}
+
+TEST_F(BenchInput, AFloatMeasuredWithAPackInPlaceCountsFromThatPack) {
+  shop.ok(R"({"do":"set_vehicle","registration":"AB 12","shim_layout":"inner"})");
+  fit("left", "0.25 + 0.10");
+  at("float_for_pack", "left", 1,
+     R"("do":"take_readings","instrument":"dial","readings":"0.20 0.20 0.20 mm")");
+  // Between pin and cap more shims take the float up: 0.35 mm and 0.20 mm.
+  EXPECT_NEAR(millimetresOf(input("shim-pack", Side::Left).at("measured_float").at("pack")), 0.55,
+              1e-9);
+}
+
+TEST_F(BenchInput, NoFloatToBeToldFromNoneSaysNothing) {
+  shop.ok(R"({"do":"set_vehicle","registration":"AB 12","shim_layout":"inner"})");
+  fit("left", "0.25 + 0.10");
+  at("float_for_pack", "left", 1,
+     R"("do":"take_readings","instrument":"dial","readings":"0 0 0 mm")");
+  EXPECT_FALSE(input("shim-pack", Side::Left).contains("measured_float"));
 }
 
 TEST_F(BenchInput, PullsAtAnotherArmAreTurnedIntoThoseAtTheNewest) {
