@@ -36,7 +36,7 @@ TEST_F(StepAdvice, PullsAreWorkedOutBeforeTheyAreRecorded) {
   settle();
   EXPECT_NE(words(), recorded) << recorded.toStdString();
   EXPECT_NE(picture->accessibleDescription(), pictured) << pictured.toStdString();
-  EXPECT_EQ(find<QLabel>("benchHead")->text(), QStringLiteral("Worked out with what is typed"));
+  EXPECT_EQ(find<QLabel>("benchHead")->text(), QStringLiteral("With what is typed"));
   EXPECT_FALSE(mayKeep());  // what is put into the job rests on what is on record
 
   field->clear();

@@ -117,7 +117,7 @@ void BenchSection::answerFirst() {
   m_words->setVisible(answer.has_value());
   m_fold->setVisible(answer && answer->draw);
   const bool supposed = m_job != context().job;
-  m_head->setText(supposed ? tr("Worked out with what is typed") : tr("Work it out"));
+  m_head->setText(supposed ? tr("With what is typed") : tr("Work it out"));
   // What is put into the job rests on what is on record.
   m_keep->setVisible(answer && !supposed && !context().locked());
   m_picture->show(answer && m_fold->isChecked() ? answer->draw : compute::Draw{});
