@@ -12,9 +12,10 @@ namespace {
 
 std::vector<Calculation> allAreas() {
   std::vector<Calculation> all;
-  for (const auto area : {swivelCalculations(), bearingCalculations(), brakeCalculations(),
-                          boltCalculations(), wheelCalculations(), geometryCalculations(),
-                          supportCalculations(), measuringCalculations()}) {
+  for (const auto area :
+       {swivelCalculations(), bearingCalculations(), brakeCalculations(), boltCalculations(),
+        wheelCalculations(), geometryCalculations(), supportCalculations(), measuringCalculations(),
+        diagnosisCalculations()}) {
     all.insert(all.end(), area.begin(), area.end());
   }
   return all;

@@ -57,7 +57,17 @@ struct Outcome {
 };
 
 /// What a calculation belongs to, as the trade would look for it.
-enum class Subject { Measuring, Swivel, Brakes, Bearings, Bolts, Wheels, Geometry, Support };
+enum class Subject {
+  Diagnosis,
+  Measuring,
+  Swivel,
+  Brakes,
+  Bearings,
+  Bolts,
+  Wheels,
+  Geometry,
+  Support
+};
 
 /// One row of the table. `run` gets the whole input object; its errors name fields as paths into
 /// it.

@@ -10,6 +10,7 @@
 
 namespace sw::compute {
 
+[[nodiscard]] std::span<const Calculation> diagnosisCalculations();
 [[nodiscard]] std::span<const Calculation> measuringCalculations();
 [[nodiscard]] std::span<const Calculation> swivelCalculations();
 [[nodiscard]] std::span<const Calculation> brakeCalculations();

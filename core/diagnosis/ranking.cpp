@@ -20,8 +20,8 @@ std::vector<double> weightsOf(const CauseTable& table) {
   return weights;
 }
 
-Evidence evenly(const CauseTable& table, std::string key, double likelihood) {
-  return {std::move(key), std::vector<double>(table.causes.size(), likelihood)};
+Evidence evenly(const CauseTable& table, EvidenceKind kind, std::string key, double likelihood) {
+  return {kind, std::move(key), std::vector<double>(table.causes.size(), likelihood)};
 }
 
 /// The weights times the evidence, all but one piece of it.
@@ -45,7 +45,7 @@ void bringToOne(std::vector<double>& values) {
 }  // namespace
 
 Evidence answered(const CauseTable& table, std::size_t feature, std::size_t answer) {
-  Evidence evidence{table.features[feature].key, {}};
+  Evidence evidence{EvidenceKind::Answer, table.features[feature].key, {}};
   for (const Cause& cause : table.causes) {
     evidence.likelihood.push_back(cause.answers[feature][answer]);
   }
@@ -53,7 +53,7 @@ Evidence answered(const CauseTable& table, std::size_t feature, std::size_t answ
 }
 
 Evidence supported(const CauseTable& table, std::size_t feature, std::span<const double> ratios) {
-  Evidence evidence{table.features[feature].key, {}};
+  Evidence evidence{EvidenceKind::Trace, table.features[feature].key, {}};
   for (const Cause& cause : table.causes) {
     const auto& chances = cause.answers[feature];
     evidence.likelihood.push_back(
@@ -63,14 +63,14 @@ Evidence supported(const CauseTable& table, std::size_t feature, std::span<const
 }
 
 Evidence nothingFound(const CauseTable& table, const std::string& key, const PlannedCheck& check) {
-  Evidence evidence = evenly(table, key, 1 - check.falseAlarm);
+  Evidence evidence = evenly(table, EvidenceKind::Check, key, 1 - check.falseAlarm);
   for (const Detection& one : check.finds) evidence.likelihood[one.cause] = 1 - one.chance;
   return evidence;
 }
 
 Evidence causeFound(const CauseTable& table, const std::string& key, const PlannedCheck& check,
                     std::size_t cause) {
-  Evidence evidence = evenly(table, key, check.falseAlarm);
+  Evidence evidence = evenly(table, EvidenceKind::Check, key, check.falseAlarm);
   for (const Detection& one : check.finds) {
     if (one.cause == cause) evidence.likelihood[cause] = one.chance;
   }
@@ -78,7 +78,7 @@ Evidence causeFound(const CauseTable& table, const std::string& key, const Plann
 }
 
 Evidence repaired(const CauseTable& table, std::size_t cause) {
-  Evidence evidence = evenly(table, table.causes[cause].key, 1.0);
+  Evidence evidence = evenly(table, EvidenceKind::Repair, table.causes[cause].key, 1.0);
   evidence.likelihood[cause] = kRepairFails;
   return evidence;
 }

@@ -30,9 +30,12 @@ inline constexpr double kRepairFails = 0.05;
 /// Answers less likely than this altogether contradict each other or the table.
 inline constexpr double kSurprising = 1e-4;
 
+enum class EvidenceKind { Answer, Trace, Check, Repair };
+
 /// One piece of evidence: how likely it is under each cause, not all of them zero.
 struct Evidence {
-  std::string key;  ///< of the feature, the check or the repair
+  EvidenceKind kind = EvidenceKind::Answer;
+  std::string key;  ///< of the feature, the check or the cause that was repaired
   std::vector<double> likelihood;
 };
 

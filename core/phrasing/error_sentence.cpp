@@ -13,10 +13,10 @@ namespace sw::phrasing {
 
 namespace {
 
-std::array<std::span<const SentenceRow>, 10> allTables() {
-  return {measuringSentences(), computeSentences(), swivelSentences(),    brakeSentences(),
-          boltSentences(),      wheelSentences(),   procedureSentences(), storeSentences(),
-          workshopSentences(),  sheetSentences()};
+std::array<std::span<const SentenceRow>, 11> allTables() {
+  return {measuringSentences(), computeSentences(),  swivelSentences(),    brakeSentences(),
+          boltSentences(),      wheelSentences(),    diagnosisSentences(), procedureSentences(),
+          storeSentences(),     workshopSentences(), sheetSentences()};
 }
 
 const Source* sourceOf(std::string_view key) {

@@ -29,6 +29,8 @@ struct SentenceRow {
 [[nodiscard]] std::span<const SentenceRow> brakeSentences();
 [[nodiscard]] std::span<const SentenceRow> boltSentences();
 [[nodiscard]] std::span<const SentenceRow> wheelSentences();
+/// diagnosis: plans and tables of causes.
+[[nodiscard]] std::span<const SentenceRow> diagnosisSentences();
 [[nodiscard]] std::span<const SentenceRow> storeSentences();
 [[nodiscard]] std::span<const SentenceRow> workshopSentences();
 /// Pictures and printed sheets.

@@ -25,6 +25,8 @@ using compute::Subject;
 
 QString nameOf(Subject subject) {
   switch (subject) {
+    case Subject::Diagnosis:
+      return BenchPage::tr("Causes and checks");
     case Subject::Measuring:
       return BenchPage::tr("Measuring");
     case Subject::Swivel:

@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "compute/diagnosis/cause_input.h"
+
+#include <string>
+
+namespace sw::compute {
+
+namespace {
+
+using diagnosis::CauseFile;
+using diagnosis::Check;
+
+constexpr double kLeastDamping = 0.5;
+constexpr std::string_view kUnknown = "unknown";
+
+template <class Items>
+std::vector<std::string_view> keysOf(const Items& items) {
+  std::vector<std::string_view> keys;
+  for (const auto& item : items) keys.push_back(item.key);
+  return keys;
+}
+
+diagnosis::PlannedCheck resultOf(const Check& check) {
+  diagnosis::PlannedCheck planned;
+  planned.finds = check.finds;
+  planned.falseAlarm = check.falseAlarm;
+  return planned;
+}
+
+void readAnswers(InputReader& answers, const CauseFile& file, KnownOfShake& known) {
+  for (std::size_t feature = 0; feature < file.table.features.size(); ++feature) {
+    const auto& one = file.table.features[feature];
+    std::vector<std::string_view> words;
+    for (const auto& answer : one.answers) words.push_back(answer.word);
+    words.push_back(kUnknown);
+    const auto word = answers.fields().oneOf(one.key, words);
+    if (!word || *word == kUnknown) continue;
+    known.evidence.push_back(answered(file.table, feature, *one.answer(*word)));
+    known.asked.push_back(feature);
+  }
+}
+
+void readCheck(InputReader& reader, const CauseFile& file, KnownOfShake& known) {
+  const std::string key = reader.requiredWord("check", keysOf(file.checks));
+  const std::string result = reader.requiredWord("result", {"nothing", "found"});
+  if (result == "found") reader.requireKey("cause");
+  const auto cause = reader.fields().oneOf("cause", keysOf(file.table.causes));
+  const auto at = file.check(key);
+  if (!at) return;
+  const Check& check = file.checks[*at];
+  known.made.push_back(*at);
+  if (result == "nothing") {
+    known.evidence.push_back(nothingFound(file.table, key, resultOf(check)));
+  } else if (cause) {
+    known.evidence.push_back(
+        causeFound(file.table, key, resultOf(check), *file.table.cause(*cause)));
+  }
+}
+
+void readRepaired(InputReader& reader, const CauseFile& file, KnownOfShake& known) {
+  const Json* list = reader.fields().array("repaired");
+  if (list == nullptr) return;
+  for (std::size_t at = 0; at < list->size(); ++at) {
+    const Json& item = list->at(at);
+    const auto cause = item.is_string() ? file.table.cause(item.get<std::string>()) : std::nullopt;
+    if (cause) {
+      known.evidence.push_back(repaired(file.table, *cause));
+      continue;
+    }
+    std::string choices;
+    for (const auto key : keysOf(file.table.causes)) {
+      choices.append(choices.empty() ? "" : ", ").append(key);
+    }
+    reader.fail({ErrorCode::InvalidInput,
+                 "json.not_one_of",
+                 reader.fields().pathOf("repaired") + "/" + std::to_string(at),
+                 {{"text", item.is_string() ? item.get<std::string>() : item.dump()},
+                  {"choices", choices}}});
+  }
+}
+
+/// "yes | no | unknown", kept for as long as the program runs.
+std::string_view choicesOf(const diagnosis::Feature& feature) {
+  static std::vector<std::unique_ptr<std::string>> kept;
+  std::string text;
+  for (const auto& answer : feature.answers) text += answer.word + " | ";
+  kept.push_back(std::make_unique<std::string>(text + std::string(kUnknown)));
+  return *kept.back();
+}
+
+std::vector<FieldDescription> answerFields(const CauseFile& file) {
+  std::vector<FieldDescription> fields;
+  for (const auto& feature : file.table.features) {
+    fields.push_back({.name = feature.key,
+                      .kind = "word",
+                      .defaultValue = R"("unknown")",
+                      .range = choicesOf(feature),
+                      .meaning = feature.ask});
+  }
+  return fields;
+}
+
+}  // namespace
+
+void readKnown(InputReader& reader, const CauseFile& file, KnownOfShake& known) {
+  reader.inObject("answers", [&](InputReader& answers) { readAnswers(answers, file, known); });
+  reader.eachObject("checks", [&](InputReader& check) { readCheck(check, file, known); });
+  readRepaired(reader, file, known);
+}
+
+std::vector<FieldDescription> knownFields(const CauseFile& file) {
+  static const std::vector<FieldDescription> answers = answerFields(file);
+  return {{.name = "answers",
+           .kind = "object",
+           .meaning = "what was told about the shake; what is not known is left out, it is not no",
+           .fields = answers},
+          {.name = "checks",
+           .kind = "list of object",
+           .meaning = "checks that were made",
+           .fields = {{.name = "check",
+                       .kind = "word",
+                       .presence = Presence::Required,
+                       .meaning = "its name in the table of causes"},
+                      {.name = "result",
+                       .kind = "word",
+                       .presence = Presence::Required,
+                       .range = "nothing | found",
+                       .meaning = "a check that could not tell is left out"},
+                      {.name = "cause", .kind = "word", .meaning = "that was found"}}},
+          {.name = "repaired",
+           .kind = "list of word",
+           .meaning = "causes put right already while it went on shaking"}};
+}
+
+double readDamping(InputReader& options) {
+  return options.number("damping", {.least = kLeastDamping, .most = 1, .text = "from 0.5 to 1"})
+      .value_or(1);
+}
+
+FieldDescription dampingField() {
+  return {.name = "damping",
+          .kind = "number",
+          .defaultValue = "1",
+          .range = "0.5 to 1",
+          .meaning = "the power each answer's chance is taken to: related answers count less"};
+}
+
+std::string evidenceWords(const CauseFile& file, const diagnosis::Evidence& evidence) {
+  using diagnosis::EvidenceKind;
+  switch (evidence.kind) {
+    case EvidenceKind::Answer:
+    case EvidenceKind::Trace:
+      if (const auto feature = file.table.feature(evidence.key)) {
+        return file.table.features[*feature].ask;
+      }
+      break;
+    case EvidenceKind::Check:
+      if (const auto check = file.check(evidence.key)) return file.checks[*check].name;
+      break;
+    case EvidenceKind::Repair:
+      if (const auto cause = file.table.cause(evidence.key)) {
+        return "put right: " + file.table.causes[*cause].name;
+      }
+      break;
+  }
+  return evidence.key;
+}
+
+}  // namespace sw::compute

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "compute/description.h"
+#include "compute/input_reader.h"
+#include "diagnosis/cause_file.h"
+#include "diagnosis/ranking.h"
+
+// What is known of a shake, as both calculations read it: answers, checks that were made, repairs.
+
+namespace sw::compute {
+
+struct KnownOfShake {
+  std::vector<diagnosis::Evidence> evidence;
+  std::vector<std::size_t> asked;  ///< features with an answer
+  std::vector<std::size_t> made;   ///< checks with a result
+  double damping = 1;
+};
+
+/// Reads "answers", "checks" and "repaired".
+void readKnown(InputReader& reader, const diagnosis::CauseFile& file, KnownOfShake& known);
+[[nodiscard]] std::vector<FieldDescription> knownFields(const diagnosis::CauseFile& file);
+
+/// The option "damping".
+[[nodiscard]] double readDamping(InputReader& options);
+[[nodiscard]] FieldDescription dampingField();
+
+/// What a piece of evidence is called: "At a steady speed ...? No".
+[[nodiscard]] std::string evidenceWords(const diagnosis::CauseFile& file,
+                                        const diagnosis::Evidence& evidence);
+
+}  // namespace sw::compute
