@@ -5,7 +5,10 @@
 #include <charconv>
 #include <nlohmann/json.hpp>
 
+#include "compute/kind_of_text.h"
+#include "phrasing/verdict_phrase.h"
 #include "units/format.h"
+#include "units/parse.h"
 #include "units/unit.h"
 
 namespace sw::compute {
@@ -59,11 +62,29 @@ std::string listText(const FieldDescription& field, const Json& list) {
   return text;
 }
 
+/// What was judged, with its verdict: "22.4000 ± 0.0034 mm, within"; nothing for other objects.
+std::optional<std::string> judgedText(const Json& object) {
+  const auto text = [&](const char* key) {
+    const auto found = object.find(key);
+    return found != object.end() && found->is_string() ? found->get<std::string>() : std::string();
+  };
+  const auto kind = commonKind({text("value"), text("expanded_uncertainty")});
+  if (!kind || text("verdict").empty()) return std::nullopt;
+  const auto value = parseQuantity(text("value"), {"value", *kind, {}});
+  const auto doubt = parseQuantity(text("expanded_uncertainty"), {"value", *kind, {}});
+  if (!value || !doubt) return std::nullopt;
+  const auto measured =
+      phrasing::measuredText(value->value.si, doubt->value.si, defaultUnit(*kind)).toStdString();
+  if (text("verdict") == word(Verdict::NoLimit)) return measured;
+  return measured + ", " + phrasing::verdictName(text("verdict"), text("side")).toStdString();
+}
+
 std::string cellText(const FieldDescription& field, const Json& object) {
   const auto found = object.find(std::string(field.name));
   if (found == object.end()) return {};
   if (found->is_array()) return listText(field, *found);
   if (!found->is_object()) return scalarText(field, *found);
+  if (auto judged = judgedText(*found)) return std::move(*judged);
   std::string text;
   for (const FieldDescription& inner : field.fields) {
     const std::string value = cellText(inner, *found);

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bench/bench_panel.h"
 
+#include <QElapsedTimer>
 #include <QFormLayout>
 #include <QHeaderView>
 #include <QLineEdit>
 #include <QResizeEvent>
 #include <QScrollArea>
 #include <QTableWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <nlohmann/json.hpp>
 
@@ -36,6 +38,8 @@ using model::Json;
 constexpr std::size_t kColumnsThatFit = 5;
 constexpr int kMostTableRows = 12;  // shown without scrolling
 constexpr int kWideInTargets = 60;  // em
+constexpr int kFrame = 16;          // ms
+constexpr int kPause = 250;         // ms
 
 /// Fields nobody types on a bench: the start of random numbers.
 bool isOffBench(const FieldDescription& field) {
@@ -49,7 +53,11 @@ BenchPanel::BenchPanel(ShopSession& session, const compute::Calculation& calcula
     : QWidget(parent),
       m_session(session),
       m_calculation(calculation),
-      m_description(calculation.describe()) {
+      m_description(calculation.describe()),
+      m_pause(new QTimer(this)) {
+  m_pause->setSingleShot(true);
+  m_pause->setInterval(kPause);
+  connect(m_pause, &QTimer::timeout, this, &BenchPanel::work);
   build();
   work();
   tabAsLaidOut(*this);
@@ -126,7 +134,7 @@ void BenchPanel::buildForm(QVBoxLayout* column) {
 void BenchPanel::addField(QFormLayout* form, const FieldDescription& field, QWidget* parent) {
   auto* made = newBenchField(field, "/" + std::string(field.name), parent);
   connect(made, &BenchField::edited, this, [this] {
-    work();
+    workSoon();
     emit edited();
   });
   const QString name = QString::fromStdString(compute::readableName(field.name));
@@ -215,14 +223,24 @@ QString BenchPanel::missing() const {
   return names.join(QStringLiteral(", "));
 }
 
+/// At once, or, where the last answer took longer than a frame, when the keys pause.
+void BenchPanel::workSoon() {
+  if (m_slow) return m_pause->start();
+  work();
+}
+
 void BenchPanel::work() {
+  m_pause->stop();
   const QString lacking = missing();
   if (!lacking.isEmpty()) {
     m_answer->hide();
     m_state->say(tr("Still needed: %1").arg(lacking));
     return;
   }
+  QElapsedTimer taken;
+  taken.start();
   const auto answer = compute::answerTo(m_calculation, input());
+  m_slow = taken.elapsed() > kFrame;
   m_answer->setVisible(answer.has_value());
   m_state->say(answer ? QString() : phrasing::sentence(answer.error()));
   if (answer) showAnswer(*answer);

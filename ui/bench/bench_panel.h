@@ -10,6 +10,7 @@
 class QFormLayout;
 class QLineEdit;
 class QPushButton;
+class QTimer;
 class QBoxLayout;
 class QVBoxLayout;
 
@@ -46,6 +47,7 @@ class BenchPanel : public QWidget {
   void buildForm(QVBoxLayout* column);
   void buildAnswer(QVBoxLayout* column);
   void addField(QFormLayout* form, const compute::FieldDescription& field, QWidget* parent);
+  void workSoon();
   void work();
   /// Required fields without a value, by name; empty = none.
   [[nodiscard]] QString missing() const;
@@ -68,6 +70,8 @@ class BenchPanel : public QWidget {
   QVBoxLayout* m_figures = nullptr;
   QLineEdit* m_remark = nullptr;
   QPushButton* m_put = nullptr;
+  QTimer* m_pause = nullptr;
+  bool m_slow = false;  ///< the last answer took longer than a frame
 };
 
 }  // namespace sw::ui

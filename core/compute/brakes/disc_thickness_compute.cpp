@@ -4,7 +4,9 @@
 #include "compute/brakes/brakes.h"
 #include "compute/brakes/gauge_input.h"
 #include "compute/brakes/orders_output.h"
+#include "compute/brakes/turn_parts.h"
 #include "compute/brakes/turn_picture.h"
+#include "compute/picture_parts.h"
 #include "mechanics/brakes/disc_thickness.h"
 
 namespace sw::compute {
@@ -152,6 +154,19 @@ void noteVerdicts(const DiscThicknessInput& input, const DiscThickness& disc,
   }
 }
 
+/// Where it is thinnest, and by how much it varies.
+void noteWhatWasRead(const DiscThicknessInput& input, const DiscThickness& disc,
+                     std::vector<Note>& notes) {
+  const Thinnest thinnest = thinnestOf(input);
+  std::string text = "Thinnest " + shown(thinnest.thickness) + " at " +
+                     degreesLabel(degrees(thinnest.place), 0) + "; the thickness varies by " +
+                     shown(disc.variation.value) + ".";
+  if (!input.variationLimit) {
+    text += " The sheet has no limit on the variation: books give about 0.01 to 0.02 mm.";
+  }
+  notes.push_back({"read", text});
+}
+
 constexpr std::string_view kExampleInput = R"({
   "gauge": "micrometer",
   "readings": ["22.413 mm", "22.411 mm", "22.409 mm", "22.404 mm", "22.401 mm", "22.399 mm",
@@ -163,40 +178,59 @@ constexpr std::string_view kExampleInput = R"({
 
 constexpr std::string_view kExampleOutput = R"({
   "result": {
-    "points": 12, "mean": "22.4054166666667 mm", "thinnest_point": 7,
+    "points": 12,
+    "mean": "22.4054166666667 mm",
+    "thinnest_point": 7,
     "minimum": {
-      "value": "22.398 mm", "standard_uncertainty": "0.00175594229214212 mm",
-      "degrees_of_freedom": "infinity", "coverage_factor": 1.95996398454005,
-      "expanded_uncertainty": "0.00344158365152927 mm", "verdict": "within", "side": "none",
+      "value": "22.398 mm",
+      "standard_uncertainty": "0.00175594229214212 mm",
+      "degrees_of_freedom": "infinity",
+      "coverage_factor": 1.95996398454005,
+      "expanded_uncertainty": "0.00344158365152927 mm",
+      "verdict": "within",
+      "side": "none",
       "conformance_probability": 1},
     "variation": {
-      "value": "0.0150000000000011 mm", "standard_uncertainty": "0.000408248290463863 mm",
-      "degrees_of_freedom": "infinity", "coverage_factor": 1.95996398454005,
-      "expanded_uncertainty": "0.000800151946059218 mm", "verdict": "outside",
-      "side": "above", "conformance_probability": 1.00244804011952e-13},
+      "value": "0.0150000000000011 mm",
+      "standard_uncertainty": "0.000408248290463863 mm",
+      "degrees_of_freedom": "infinity",
+      "coverage_factor": 1.95996398454005,
+      "expanded_uncertainty": "0.000800151946059218 mm",
+      "verdict": "outside",
+      "side": "above",
+      "conformance_probability": 1.00244804011952e-13},
     "variation_decision": "outside",
     "orders": [
       {
-        "order": 1, "captured_share": 0.965925826289068,
-        "amplitude": "0.00725469147236674 mm", "phase": "353.936273346984 deg"},
+        "order": 1,
+        "captured_share": 0.965925826289068,
+        "amplitude": "0.00725469147236674 mm",
+        "phase": "353.936273346984 deg"},
       {
-        "order": 2, "captured_share": 0.866025403784439,
-        "amplitude": "0.0002886751345951 mm", "phase": "29.9999999998854 deg"},
+        "order": 2,
+        "captured_share": 0.866025403784439,
+        "amplitude": "0.0002886751345951 mm",
+        "phase": "29.9999999998854 deg"},
       {
-        "order": 3, "captured_share": 0.707106781186548,
-        "amplitude": "0.000166666666665676 mm", "phase": "270.000000000198 deg"},
+        "order": 3,
+        "captured_share": 0.707106781186548,
+        "amplitude": "0.000166666666665676 mm",
+        "phase": "270.000000000198 deg"},
       {
-        "order": 4, "captured_share": 0.75, "amplitude": "0.000440958551843013 mm",
+        "order": 4,
+        "captured_share": 0.75,
+        "amplitude": "0.000440958551843013 mm",
         "phase": "199.106605350869 deg"}]},
   "notes": [
     {
       "code": "variation_outside",
-      "text": "The variation is proved over its limit: decide for both discs of the axle )"
-                                            R"((disc-decision)."},
+      "text": "The variation is proved over its limit: decide for both discs of the axle (disc-decision)."},
+    {
+      "code": "read",
+      "text": "Thinnest 22.398 mm at 180°; the thickness varies by 0.015 mm."},
     {
       "code": "captured",
-      "text": "12 points show at least 71 % of each order up to 4. 11 even steps show 98 )"
-                                            R"(% of every order up to 10."},
+      "text": "12 points show at least 71 % of each order up to 4. 11 even steps show 98 % of every order up to 10."},
     {
       "code": "documentation",
       "text": "The vehicle's own documentation comes first: where it differs, it holds."}],
@@ -256,8 +290,9 @@ Result<Outcome> runDiscThickness(const Json& json) {
                     {"variation_decision", word(disc->variationDecision)},
                     {"orders", ordersJson(disc->orders)}};
   if (disc->taper) outcome.result["taper"] = judgedJson(*disc->taper);
-  noteGauge(*input, *disc, outcome.notes);
   noteVerdicts(*input, *disc, outcome.notes);
+  noteWhatWasRead(*input, *disc, outcome.notes);
+  noteGauge(*input, *disc, outcome.notes);
   for (auto& note : captureNotes(input->readings.size(), disc->orders)) {
     outcome.notes.push_back(std::move(note));
   }

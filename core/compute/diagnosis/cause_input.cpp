@@ -3,6 +3,8 @@
 
 #include <string>
 
+#include "diagnosis/shipped_causes.h"
+
 namespace sw::compute {
 
 namespace {
@@ -79,22 +81,36 @@ void readRepaired(InputReader& reader, const CauseFile& file, KnownOfShake& know
   }
 }
 
-/// "yes | no | unknown", kept for as long as the program runs.
-std::string_view choicesOf(const diagnosis::Feature& feature) {
-  static std::vector<std::unique_ptr<std::string>> kept;
+/// "yes | no | unknown".
+std::string joined(const std::vector<std::string_view>& words) {
   std::string text;
-  for (const auto& answer : feature.answers) text += answer.word + " | ";
-  kept.push_back(std::make_unique<std::string>(text + std::string(kUnknown)));
-  return *kept.back();
+  for (const auto word : words) text.append(text.empty() ? "" : " | ").append(word);
+  return text;
+}
+
+/// The answers to each feature, kept for the descriptions that point at them.
+const std::vector<std::string>& answerChoices(const CauseFile& file) {
+  static const std::vector<std::string> kept = [&] {
+    std::vector<std::string> all;
+    for (const auto& feature : file.table.features) {
+      std::vector<std::string_view> words;
+      for (const auto& answer : feature.answers) words.push_back(answer.word);
+      words.push_back(kUnknown);
+      all.push_back(joined(words));
+    }
+    return all;
+  }();
+  return kept;
 }
 
 std::vector<FieldDescription> answerFields(const CauseFile& file) {
   std::vector<FieldDescription> fields;
-  for (const auto& feature : file.table.features) {
+  for (std::size_t at = 0; at < file.table.features.size(); ++at) {
+    const auto& feature = file.table.features[at];
     fields.push_back({.name = feature.key,
                       .kind = "word",
                       .defaultValue = R"("unknown")",
-                      .range = choicesOf(feature),
+                      .range = answerChoices(file)[at],
                       .meaning = feature.ask});
   }
   return fields;
@@ -110,26 +126,34 @@ void readKnown(InputReader& reader, const CauseFile& file, KnownOfShake& known) 
 
 std::vector<FieldDescription> knownFields(const CauseFile& file) {
   static const std::vector<FieldDescription> answers = answerFields(file);
-  return {{.name = "answers",
-           .kind = "object",
-           .meaning = "what was told about the shake; what is not known is left out, it is not no",
-           .fields = answers},
-          {.name = "checks",
-           .kind = "list of object",
-           .meaning = "checks that were made",
-           .fields = {{.name = "check",
-                       .kind = "word",
-                       .presence = Presence::Required,
-                       .meaning = "its name in the table of causes"},
-                      {.name = "result",
-                       .kind = "word",
-                       .presence = Presence::Required,
-                       .range = "nothing | found",
-                       .meaning = "a check that could not tell is left out"},
-                      {.name = "cause", .kind = "word", .meaning = "that was found"}}},
-          {.name = "repaired",
-           .kind = "list of word",
-           .meaning = "causes put right already while it went on shaking"}};
+  static const std::string causes = joined(keysOf(file.table.causes));
+  return {
+      {.name = "answers",
+       .kind = "object",
+       .meaning = "what was told about the shake; what is not known is left out, it is not no",
+       .fields = answers},
+      {.name = "checks",
+       .kind = "list of object",
+       .meaning = "checks that were made",
+       .fields = {{.name = "check",
+                   .kind = "word",
+                   .presence = Presence::Required,
+                   .range = checkChoices()},
+                  {.name = "result",
+                   .kind = "word",
+                   .presence = Presence::Required,
+                   .range = "nothing | found",
+                   .meaning = "a check that could not tell is left out"},
+                  {.name = "cause", .kind = "word", .range = causes, .meaning = "that was found"}}},
+      {.name = "repaired",
+       .kind = "list of word",
+       .range = causes,
+       .meaning = "causes put right already while it went on shaking"}};
+}
+
+std::string_view checkChoices() {
+  static const std::string kept = joined(keysOf(diagnosis::shippedCauses().checks));
+  return kept;
 }
 
 double readDamping(InputReader& options) {

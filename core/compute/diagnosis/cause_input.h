@@ -23,6 +23,9 @@ struct KnownOfShake {
 void readKnown(InputReader& reader, const diagnosis::CauseFile& file, KnownOfShake& known);
 [[nodiscard]] std::vector<FieldDescription> knownFields(const diagnosis::CauseFile& file);
 
+/// The names of the checks, "walk_round | joints | ...".
+[[nodiscard]] std::string_view checkChoices();
+
 /// The option "damping".
 [[nodiscard]] double readDamping(InputReader& options);
 [[nodiscard]] FieldDescription dampingField();

@@ -248,7 +248,10 @@ std::vector<FieldDescription> inputFields(const CauseFile& file) {
   add({.name = "left_out",
        .kind = "list of object",
        .meaning = "checks that cannot or shall not be made",
-       .fields = {{.name = "check", .kind = "word", .presence = Presence::Required}}});
+       .fields = {{.name = "check",
+                   .kind = "word",
+                   .presence = Presence::Required,
+                   .range = checkChoices()}}});
   return withEnvelope(std::move(fields), {dampingField()});
 }
 
