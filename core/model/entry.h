@@ -15,7 +15,8 @@ using Payload =
                  Complaint, CauseChecked, RunStarted, SupportChosen, HoldAnswer, StepMark,
                  Observation, Series, Reading, VerdictGiven, TorqueCheck, LedgerMove, PartUsed,
                  ShimPack, Labour, WorkDeclined, Note, Photo, TimerStarted, Override, RoadTest,
-                 RecheckDue, JobClosed, Withdrawal, ShopNamed, RecheckDone, Calculated>;
+                 RecheckDue, JobClosed, Withdrawal, ShopNamed, RecheckDone, Calculated, ShakeTold,
+                 LearningLeftOut, CauseNumbers>;
 
 /// The header every fact carries. A correction is a new entry of the same kind that names the one
 /// it replaces and why; an entry is replaced at most once (chains are linear).

@@ -480,6 +480,31 @@ struct Calculated {
   }
 };
 
+/// What was told about the shake: the answer to one question of the table of causes. The newest
+/// answer to a question counts; "unknown" takes it back.
+struct ShakeTold {
+  static constexpr std::string_view kKind = "shake_told";
+  std::string feature;  ///< key of the question, "braking"
+  std::string answer;   ///< its word, "only"
+
+  template <class Self, class V>
+  static void fields(Self& self, V&& visit) {
+    visit("feature", self.feature);
+    visit("answer", self.answer);
+  }
+};
+
+/// The job is no lesson: causes are not learned from it.
+struct LearningLeftOut {
+  static constexpr std::string_view kKind = "learning_left_out";
+  std::string why;
+
+  template <class Self, class V>
+  static void fields(Self& self, V&& visit) {
+    visit("why", self.why);
+  }
+};
+
 struct JobClosed {
   static constexpr std::string_view kKind = "job_closed";
   JobOutcome outcome = JobOutcome::SignedOff;

@@ -48,6 +48,17 @@ struct ShopNamed {
   }
 };
 
+/// The shop's own numbers in the table of causes, all of them; empty text = the shipped ones.
+struct CauseNumbers {
+  static constexpr std::string_view kKind = "cause_numbers";
+  std::string numbers;  ///< JSON text
+
+  template <class Self, class V>
+  static void fields(Self& self, V&& visit) {
+    visit("numbers", self.numbers);
+  }
+};
+
 struct Instrument {
   static constexpr std::string_view kKind = "instrument";
   InstrumentId instrument;

@@ -122,6 +122,13 @@ constexpr std::array kFacts = {
                                                              "kind of entry in the book")},
     Named<std::string_view>{
         "calculated", QT_TRANSLATE_NOOP3("phrasing", "calculation", "kind of entry in the book")},
+    Named<std::string_view>{"shake_told", QT_TRANSLATE_NOOP3("phrasing", "answer about the shake",
+                                                             "kind of entry in the book")},
+    Named<std::string_view>{
+        "learning_left_out",
+        QT_TRANSLATE_NOOP3("phrasing", "left out of learning", "kind of entry in the book")},
+    Named<std::string_view>{"cause_numbers", QT_TRANSLATE_NOOP3("phrasing", "own numbers of causes",
+                                                                "kind of entry in the book")},
     Named<std::string_view>{"recheck_done", QT_TRANSLATE_NOOP3("phrasing", "recheck done",
                                                                "kind of entry in the book")},
     Named<std::string_view>{

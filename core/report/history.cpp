@@ -27,6 +27,7 @@ std::string identityOf(const Entry& entry) {
     return numbered(s->vehicle.value) + '/' + s->key;
   }
   if (model::as<model::ShopNamed>(entry) != nullptr) return kind;
+  if (model::as<model::CauseNumbers>(entry) != nullptr) return kind;
   return {};
 }
 

@@ -529,6 +529,27 @@ struct Calculate {
   }
 };
 
+struct TellOfShake {
+  static constexpr std::string_view kName = "tell";
+  static constexpr std::string_view kSummary = "An answer about the shake";
+  Text feature, answer;
+  template <class Self, class V>
+  static void fields(Self& s, V&& v) {
+    v("feature", s.feature, "the question; compute rank-causes --describe shows them");
+    v("answer", s.answer, "its word, or unknown");
+  }
+};
+
+struct LeaveOutOfLearning {
+  static constexpr std::string_view kName = "leave_out_of_learning";
+  static constexpr std::string_view kSummary = "Causes are not learned from this job";
+  Text why;
+  template <class Self, class V>
+  static void fields(Self& s, V&& v) {
+    v("why", s.why, "why it is no lesson");
+  }
+};
+
 struct AddPhoto {
   static constexpr std::string_view kName = "photo";
   static constexpr std::string_view kSummary = "A picture file copied into the book";
@@ -643,8 +664,9 @@ using Action =
                  SourceSpec, OpenJob, SetComplaint, CheckCause, StartPlan, StartProcedure,
                  ChooseSupport, AnswerHold, DoStep, MarkBefore, Observe, TakeReadings, Correct,
                  Withdraw, Undo, MoveSeries, MarkTorque, MoveLedger, UsePart, RecordPack, AddLabour,
-                 DeclineWork, AddNote, Calculate, AddPhoto, StartTimer, OverrideRule,
-                 RecordRoadTest, AddRecheck, FinishRecheck, SignOff, CloseJob, SetSetting>;
+                 DeclineWork, AddNote, Calculate, TellOfShake, LeaveOutOfLearning, AddPhoto,
+                 StartTimer, OverrideRule, RecordRoadTest, AddRecheck, FinishRecheck, SignOff,
+                 CloseJob, SetSetting>;
 
 /// Where and by whom an action happens. `step` is "procedure/step"; with no `round` the newest run
 /// is meant. `doneAt` is when the hands did it; when it was entered is the clock's.

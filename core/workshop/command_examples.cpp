@@ -72,6 +72,9 @@ constexpr auto kExamples = std::to_array<Example>({
     {"note", R"({"do":"note","text":"left hub wet"})"},
     {"calculate", R"({"do":"calculate","calculation":"starting-force","remark":"left, dressed",)"
                   R"("input":{"force":"28 N","arm":"170 mm"}})"},
+    {"tell", R"({"do":"tell","feature":"braking","answer":"starts_and_stays"})"},
+    {"leave_out_of_learning",
+     R"({"do":"leave_out_of_learning","why":"the owner changed three parts at home"})"},
     {"photo", R"({"do":"photo","file":"left-hub.jpg","caption":"left hub, wet"})"},
     {"start_timer",
      R"({"do":"start_timer","step":"refit-swivel/cure","side":"left","time":"12 h"})"},

@@ -53,6 +53,8 @@ ShopState::ShopState(const std::vector<model::Entry>& entries) {
       m_specs.insert_or_assign({s->vehicle.value, s->key}, Revision<model::SpecItem>{entry.id, *s});
     } else if (const auto* n = model::as<model::ShopNamed>(entry)) {
       m_name = n->name;
+    } else if (const auto* own = model::as<model::CauseNumbers>(entry)) {
+      m_causeNumbers = own->numbers;
     } else if (const auto* t = model::as<model::ProcedureText>(entry)) {
       m_texts.insert_or_assign(t->hash, Revision<model::ProcedureText>{entry.id, *t});
     }

@@ -38,6 +38,8 @@ class ShopState {
 
   /// What the shop calls itself; empty when nobody said.
   [[nodiscard]] const std::string& name() const { return m_name; }
+  /// The shop's own numbers of causes, JSON text; empty = the shipped ones.
+  [[nodiscard]] const std::string& causeNumbers() const { return m_causeNumbers; }
 
   [[nodiscard]] std::vector<const Revision<model::Person>*> people() const;
   [[nodiscard]] std::vector<const Revision<model::Instrument>*> instruments() const;
@@ -53,6 +55,7 @@ class ShopState {
  private:
   std::map<std::int64_t, model::Payload> m_all;
   std::string m_name;
+  std::string m_causeNumbers;
   std::map<std::int64_t, Revision<model::Person>> m_people;
   std::map<std::int64_t, Revision<model::Instrument>> m_instruments;
   std::map<std::int64_t, Revision<model::InstrumentCheck>> m_checks;

@@ -8,6 +8,7 @@ std::vector<Migration> allMigrations() {
   steps.push_back(firstBook());
   steps.push_back(rechecksDone());
   steps.push_back(calculationsKept());
+  steps.push_back(causesLearned());
   return steps;
 }
 

@@ -24,6 +24,10 @@ struct Migration {
 /// Version 3: calculations put into a job, and the kinds of quantity they bring.
 [[nodiscard]] Migration calculationsKept();
 
+/// Version 4: what was told of a shake, the shop's own numbers of causes, jobs left out of
+/// learning.
+[[nodiscard]] Migration causesLearned();
+
 /// All steps of this program, in order; the last one's `to` is the program's schema version.
 [[nodiscard]] std::vector<Migration> allMigrations();
 

@@ -21,7 +21,7 @@ inline std::int64_t uglyReference(std::string_view name) {
 inline constexpr bool isOfShop(std::string_view kind) {
   return kind == "person" || kind == "instrument" || kind == "instrument_check" ||
          kind == "vehicle" || kind == "spec_item" || kind == "procedure_text" ||
-         kind == "shop_named";
+         kind == "shop_named" || kind == "cause_numbers";
 }
 
 /// A book that keeps every promise, with odd texts and numbers in every kind of fact. The picture
