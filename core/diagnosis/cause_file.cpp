@@ -174,16 +174,34 @@ void readCause(ObjectReader& in, CauseFile& file) {
   file.table.causes.push_back(std::move(cause));
 }
 
+/// What a finding and a clear entry have alike: an observation with its words, or a limit.
+template <class Entry>
+void readRecorded(ObjectReader& in, Entry& entry) {
+  entry.observed = in.text("observed").value_or("");
+  entry.words = readTexts(in, "words");
+  entry.limit = in.text("limit").value_or("");
+  const bool seen = !entry.observed.empty() && !entry.words.empty() && entry.limit.empty();
+  const bool judged = entry.observed.empty() && entry.words.empty() && !entry.limit.empty();
+  if (!seen && !judged) refuse(in, "observed", "causes.no_evidence");
+}
+
 void readFinding(ObjectReader& in, CauseFile& file, Check& check) {
   Finding finding;
-  finding.cause = placeOf(in, "cause", file.table.causes, in.requiredText("cause"));
-  finding.observed = in.text("observed").value_or("");
-  finding.words = readTexts(in, "words");
-  finding.limit = in.text("limit").value_or("");
-  if (finding.observed.empty() == finding.limit.empty()) {
-    refuse(in, "observed", "causes.unknown_key");
+  const std::string cause = in.requiredText("cause");
+  finding.cause = placeOf(in, "cause", file.table.causes, cause);
+  readRecorded(in, finding);
+  if (const auto beyond = in.text("beyond")) {
+    finding.beyond = fromWord<Beyond>(*beyond);
+    if (!finding.beyond) refuse(in, "beyond", "causes.unknown_key", *beyond);
+    if (finding.limit.empty()) refuse(in, "beyond", "causes.no_evidence");
   }
   check.findings.push_back(std::move(finding));
+}
+
+void readClear(ObjectReader& in, Check& check) {
+  Clear clear;
+  readRecorded(in, clear);
+  check.clear.push_back(std::move(clear));
 }
 
 void readVariant(ObjectReader& in, CauseFile& file, Check& check) {
@@ -214,6 +232,7 @@ void readCheck(ObjectReader& in, CauseFile& file) {
   check.falseAlarm = readChance(in, "false_alarm");
   check.falseAlarmMinutes = readMinutes(in, "false_alarm_minutes");
   readEach(in, "findings", [&](ObjectReader& finding) { readFinding(finding, file, check); });
+  readEach(in, "clear", [&](ObjectReader& clear) { readClear(clear, check); });
   readEach(in, "variants", [&](ObjectReader& variant) { readVariant(variant, file, check); });
   file.checks.push_back(std::move(check));
 }

@@ -6,9 +6,11 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "base/result.h"
+#include "base/words.h"
 #include "diagnosis/cause_table.h"
 #include "model/words.h"
 
@@ -30,12 +32,26 @@ struct Setup {
   std::array<Minutes, 4> minutes;
 };
 
-/// What a check's procedure records when it finds this cause: the step's observation or verdict.
+/// The end of a limit that a reading lies beyond.
+enum class Beyond { Below, Above };
+
+/// What a check's procedure records when it finds this cause: an observation of one of its steps,
+/// or a verdict. On either side of the vehicle is enough.
 struct Finding {
   std::string observed;            ///< key of the observation; empty = a verdict
   std::vector<std::string> words;  ///< of the observation that mean the cause is there
   std::string limit;               ///< spec key whose verdict "outside" means so
+  std::optional<Beyond> beyond;    ///< and only at this end of the limit; absent = at either
   std::size_t cause = 0;
+};
+
+/// A check was made and found nothing when all of its list hold, on every side it was made on: one
+/// of the words was observed, or the verdict under the limit is "within". What could not be told,
+/// and a limit without a figure, is neither a finding nor nothing found.
+struct Clear {
+  std::string observed;            ///< key of the observation; empty = a verdict
+  std::vector<std::string> words;  ///< of the observation that speak against all its causes
+  std::string limit;
 };
 
 /// Another set-up and other minutes where the vehicle is built so.
@@ -59,6 +75,7 @@ struct Check {
   double falseAlarmMinutes = 0;
   std::vector<CheckVariant> variants;
   std::vector<Finding> findings;
+  std::vector<Clear> clear;  ///< empty = nothing it records rules its causes out
 };
 
 /// A shop as it may be equipped.
@@ -86,7 +103,8 @@ struct CauseFile {
 /// Reads a file of causes. Errors name the field by its path: those of model::parseJson and
 /// ObjectReader; "causes.unknown_key" (detail text) for a name that stands nowhere, and
 /// "causes.bad_chance", "causes.bad_minutes", "causes.bad_weight", "causes.duplicate_key",
-/// "causes.no_other".
+/// "causes.no_other", and "causes.no_evidence" for a finding, or what speaks against one, that
+/// names not just one of an observation with its words and a limit.
 [[nodiscard]] Result<CauseFile> parseCauses(std::string_view text);
 
 /// What is at hand and how the vehicle stands.
@@ -104,3 +122,14 @@ struct Circumstances {
 [[nodiscard]] PlanProblem problemFor(const CauseFile& file, const Circumstances& circumstances);
 
 }  // namespace sw::diagnosis
+
+namespace sw {
+
+template <>
+struct Words<diagnosis::Beyond> {
+  using E = diagnosis::Beyond;
+  static constexpr auto table =
+      std::to_array<std::pair<E, std::string_view>>({{E::Below, "below"}, {E::Above, "above"}});
+};
+
+}  // namespace sw

@@ -29,7 +29,9 @@ std::string fileWith(const std::string& from = {}, const std::string& to = {}) {
               {"key":"pull","name":"Pull","procedure":"check-pull","after":["look"],
                "equipment":["scale"],"setups":["up"],"minutes":6,"finds":{"nut":0.9},
                "variants":[{"disc_mount":"behind_hub","setups":["up"],"minutes":16}],
-               "findings":[{"cause":"nut","observed":"nut","words":["loose"]}]}],
+               "findings":[{"cause":"nut","observed":"nut","words":["loose"]},
+                           {"cause":"nut","limit":"nut_pull","beyond":"below"}],
+               "clear":[{"observed":"nut","words":["tight","new"]},{"limit":"nut_pull"}]}],
     "presets":[{"key":"yard","name":"A yard","support":"stands","equipment":["scale"]}]})";
   const auto at = from.empty() ? std::string::npos : text.find(from);
   if (at != std::string::npos) text.replace(at, from.size(), to);
@@ -47,6 +49,30 @@ TEST(CauseFile, IsReadWhole) {
   EXPECT_EQ(file->checks[1].after, (std::vector<std::size_t>{0}));
   EXPECT_EQ(file->checks[1].findings[0].words, (std::vector<std::string>{"loose"}));
   EXPECT_EQ(file->presets[0].equipment, (std::vector<std::string>{"scale"}));
+}
+
+TEST(CauseFile, AFindingMayLieAtOneEndOfItsLimit) {
+  const auto file = parseCauses(fileWith());
+  ASSERT_TRUE(file);
+  const auto& findings = file->checks[1].findings;
+  EXPECT_FALSE(findings[0].beyond);
+  EXPECT_EQ(findings[1].beyond, Beyond::Below);
+  const auto either = parseCauses(fileWith(R"(,"beyond":"below")", ""));
+  ASSERT_TRUE(either);
+  EXPECT_FALSE(either->checks[1].findings[1].beyond);
+}
+
+TEST(CauseFile, WhatSpeaksAgainstACheckIsReadAndMayBeAbsent) {
+  const auto file = parseCauses(fileWith());
+  ASSERT_TRUE(file);
+  EXPECT_TRUE(file->checks[0].clear.empty());
+  const auto& clear = file->checks[1].clear;
+  ASSERT_EQ(clear.size(), 2U);
+  EXPECT_EQ(clear[0].observed, "nut");
+  EXPECT_EQ(clear[0].words, (std::vector<std::string>{"tight", "new"}));
+  EXPECT_EQ(clear[0].limit, "");
+  EXPECT_EQ(clear[1].observed, "");
+  EXPECT_EQ(clear[1].limit, "nut_pull");
 }
 
 TEST(CauseFile, TheProblemFollowsSupportVehicleAndEquipment) {
@@ -93,6 +119,21 @@ TEST(CauseFile, WhatIsWrongIsNamed) {
       {R"({"nut":0.9})", R"({"bolt":0.9})", "causes.unknown_key", "checks/1/finds/bolt"},
       {R"("minutes":6)", R"("minutes":-6)", "causes.bad_minutes", "checks/1/minutes"},
       {R"("key":"pull")", R"("key":"look")", "causes.duplicate_key", "checks/1/key"},
+      {R"("words":["loose"])", R"("words":[])", "causes.no_evidence",
+       "checks/1/findings/0/observed"},
+      {R"("words":["loose"])", R"("words":["loose"],"limit":"nut_pull")", "causes.no_evidence",
+       "checks/1/findings/0/observed"},
+      {R"("words":["loose"])", R"("words":["loose"],"beyond":"above")", "causes.no_evidence",
+       "checks/1/findings/0/beyond"},
+      {R"("beyond":"below")", R"("beyond":"beneath")", "causes.unknown_key",
+       "checks/1/findings/1/beyond"},
+      {R"("cause":"nut","limit")", R"("cause":"bolt","limit")", "causes.unknown_key",
+       "checks/1/findings/1/cause"},
+      {R"({"limit":"nut_pull"}])", R"({}])", "causes.no_evidence", "checks/1/clear/1/observed"},
+      {R"({"limit":"nut_pull"}])", R"({"limit":"nut_pull","words":["tight"]}])",
+       "causes.no_evidence", "checks/1/clear/1/observed"},
+      {R"({"limit":"nut_pull"}])", R"({"limit":"nut_pull","cause":"nut"}])", "json.unknown_field",
+       "checks/1/clear/1/cause"},
       {R"("first":true)", R"("frist":true)", "json.unknown_field", "checks/0/frist"}};
   for (const BadRow& row : rows) {
     const auto file = parseCauses(fileWith(row.from, row.to));
