@@ -237,6 +237,14 @@ void readCheck(ObjectReader& in, CauseFile& file) {
   file.checks.push_back(std::move(check));
 }
 
+void readRepair(ObjectReader& in, CauseFile& file) {
+  Repair repair;
+  repair.cause = placeOf(in, "cause", file.table.causes, in.requiredText("cause"));
+  repair.plan = in.requiredText("plan");
+  repair.doneBy = readTexts(in, "done_by");
+  file.repairs.push_back(std::move(repair));
+}
+
 void readPreset(ObjectReader& in, CauseFile& file) {
   Preset preset;
   preset.key = readNewKey(in, file.presets);
@@ -294,6 +302,7 @@ Result<CauseFile> parseCauses(std::string_view text) {
   readEach(in, "setups", [&](ObjectReader& item) { readSetup(item, file); });
   readEach(in, "causes", [&](ObjectReader& item) { readCause(item, file); });
   readEach(in, "checks", [&](ObjectReader& item) { readCheck(item, file); });
+  readEach(in, "repairs", [&](ObjectReader& item) { readRepair(item, file); });
   readEach(in, "presets", [&](ObjectReader& item) { readPreset(item, file); });
   const auto other = file.table.cause(kOther);
   if (!other) refuse(in, "causes", "causes.no_other");

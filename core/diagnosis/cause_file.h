@@ -78,6 +78,13 @@ struct Check {
   std::vector<Clear> clear;  ///< empty = nothing it records rules its causes out
 };
 
+/// What puts a cause right.
+struct Repair {
+  std::size_t cause = 0;
+  std::string plan;                 ///< to begin it with
+  std::vector<std::string> doneBy;  ///< procedures whose finished run means that it was done
+};
+
 /// A shop as it may be equipped.
 struct Preset {
   std::string key;
@@ -94,6 +101,7 @@ struct CauseFile {
   CauseTable table;
   std::vector<Setup> setups;
   std::vector<Check> checks;
+  std::vector<Repair> repairs;
   std::vector<Preset> presets;
 
   [[nodiscard]] std::optional<std::size_t> check(std::string_view key) const;

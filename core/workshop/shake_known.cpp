@@ -1,0 +1,244 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "workshop/shake_known.h"
+
+#include <algorithm>
+#include <map>
+
+#include "measure/evaluation.h"
+
+namespace sw::workshop {
+
+namespace {
+
+using diagnosis::Beyond;
+using diagnosis::CauseFile;
+using diagnosis::Check;
+using diagnosis::Clear;
+using diagnosis::Finding;
+using model::BrakingAnswer;
+using model::YesNo;
+
+std::optional<std::string> yesNo(YesNo answer) {
+  if (answer == YesNo::Unknown) return std::nullopt;
+  return answer == YesNo::Yes ? "yes" : "no";
+}
+
+/// The answers the complaint itself gives, by feature.
+std::map<std::string, std::string> ofComplaint(const model::Complaint& complaint) {
+  std::map<std::string, std::string> told;
+  const auto put = [&](const char* feature, const std::optional<std::string>& answer) {
+    if (answer) told[feature] = *answer;
+  };
+  put("steady", yesNo(complaint.speedBand));
+  put("after_bump", yesNo(complaint.afterBump));
+  if (complaint.braking != BrakingAnswer::Unknown) {
+    told["braking"] = std::string(wordOf(complaint.braking));
+  }
+  if (complaint.onsetRising && complaint.releaseFalling) {
+    const double share = complaint.releaseFalling->si / complaint.onsetRising->si;
+    told["goes_on_slower"] = share < kGoesOnBelow ? "yes" : "no";
+  }
+  return told;
+}
+
+/// The newest answer to each question; what was told one by one goes before the complaint.
+std::vector<ToldAnswer> toldIn(const JobState& job, const CauseFile& file) {
+  std::map<std::string, std::string> answers;
+  if (job.complaint) answers = ofComplaint(*job.complaint);
+  for (const model::Entry* entry : job.valid) {
+    if (const auto* told = model::as<model::ShakeTold>(*entry)) {
+      answers[told->feature] = told->answer;
+    }
+  }
+  std::vector<ToldAnswer> list;
+  for (const auto& [key, word] : answers) {
+    const auto feature = file.table.feature(key);
+    const auto answer = feature ? file.table.features[*feature].answer(word) : std::nullopt;
+    if (answer) list.push_back({*feature, *answer});
+  }
+  return list;
+}
+
+/// What one run recorded: the newest observation under each key and the newest verdict under each
+/// limit, on each side.
+class RunRecord {
+ public:
+  RunRecord(const JobState& job, model::RunId run) {
+    for (const model::Entry* entry : job.valid) {
+      const auto* seen = model::as<model::Observation>(*entry);
+      if (seen != nullptr && entry->run == run) m_seen[seen->key][entry->side] = seen->value;
+    }
+    for (const SeriesView& series : job.series) {
+      if (series.run != run || !series.verdict) continue;
+      m_verdicts[series.fact.limitKey][series.side] = {series.verdict->verdict,
+                                                       series.verdict->limitSide};
+    }
+  }
+
+  [[nodiscard]] bool empty() const { return m_seen.empty() && m_verdicts.empty(); }
+
+  [[nodiscard]] bool found(const Finding& finding) const {
+    if (!finding.observed.empty()) {
+      return onAnySide(m_seen, finding.observed, [&](const std::string& word) {
+        return std::find(finding.words.begin(), finding.words.end(), word) != finding.words.end();
+      });
+    }
+    return onAnySide(m_verdicts, finding.limit, [&](const Judged& judged) {
+      if (judged.verdict != word(Verdict::Outside)) return false;
+      return !finding.beyond || judged.side == wordOf(*finding.beyond);
+    });
+  }
+
+  [[nodiscard]] bool clear(const Clear& clear) const {
+    if (!clear.observed.empty()) {
+      return onEverySide(m_seen, clear.observed, [&](const std::string& word) {
+        return std::find(clear.words.begin(), clear.words.end(), word) != clear.words.end();
+      });
+    }
+    return onEverySide(m_verdicts, clear.limit, [](const Judged& judged) {
+      return judged.verdict == word(Verdict::Within);
+    });
+  }
+
+ private:
+  struct Judged {
+    std::string verdict, side;
+  };
+  template <class Value>
+  using BySide = std::map<std::string, std::map<std::optional<model::Side>, Value>>;
+
+  template <class Value, class Holds>
+  static bool onAnySide(const BySide<Value>& map, const std::string& key, const Holds& holds) {
+    const auto sides = map.find(key);
+    return sides != map.end() && std::any_of(sides->second.begin(), sides->second.end(),
+                                             [&](const auto& side) { return holds(side.second); });
+  }
+  template <class Value, class Holds>
+  static bool onEverySide(const BySide<Value>& map, const std::string& key, const Holds& holds) {
+    const auto sides = map.find(key);
+    return sides != map.end() && std::all_of(sides->second.begin(), sides->second.end(),
+                                             [&](const auto& side) { return holds(side.second); });
+  }
+
+  BySide<std::string> m_seen;
+  BySide<Judged> m_verdicts;
+};
+
+std::optional<MadeCheck> madeIn(const JobState& job, const CauseFile& file, std::size_t check) {
+  const Check& one = file.checks[check];
+  const auto run = job.newestRun(one.procedure, std::nullopt);
+  if (!run) return std::nullopt;
+  const RunRecord record(job, job.runs[*run].id);
+  if (record.empty()) return std::nullopt;
+  MadeCheck made{check, *run, {}, false, {}};
+  for (const Finding& finding : one.findings) {
+    const bool known =
+        std::find(made.found.begin(), made.found.end(), finding.cause) != made.found.end();
+    if (!known && record.found(finding)) made.found.push_back(finding.cause);
+  }
+  made.clear = made.found.empty() && !one.clear.empty() &&
+               std::all_of(one.clear.begin(), one.clear.end(),
+                           [&](const Clear& clear) { return record.clear(clear); });
+  return made;
+}
+
+/// All steps of the run that are not merely possible are done.
+bool finished(const JobState& job, std::size_t run) {
+  bool any = false;
+  for (const StepView& step : job.steps) {
+    if (step.run != run || step.step->optional) continue;
+    if (!step.done()) return false;
+    any = true;
+  }
+  return any;
+}
+
+/// The newest finished run that puts the cause right.
+std::optional<std::size_t> repairOf(const JobState& job, const CauseFile& file, std::size_t cause) {
+  std::optional<std::size_t> newest;
+  for (const diagnosis::Repair& repair : file.repairs) {
+    if (repair.cause != cause) continue;
+    for (const std::string& procedure : repair.doneBy) {
+      const auto run = job.newestRun(procedure, std::nullopt);
+      if (run && finished(job, *run) && (!newest || *newest < *run)) newest = run;
+    }
+  }
+  return newest;
+}
+
+diagnosis::PlannedCheck likelihoods(const Check& check) {
+  diagnosis::PlannedCheck planned;
+  planned.finds = check.finds;
+  planned.falseAlarm = check.falseAlarm;
+  return planned;
+}
+
+/// What a check says of the causes, found or clear; nothing while it could not be told or waits.
+std::optional<diagnosis::Evidence> evidenceOf(const CauseFile& file, const MadeCheck& made,
+                                              const std::vector<std::size_t>& repaired) {
+  const Check& check = file.checks[made.check];
+  if (made.clear) return nothingFound(file.table, check.key, likelihoods(check));
+  if (!made.waitsFor.empty()) return std::nullopt;
+  std::optional<diagnosis::Evidence> evidence;
+  for (const std::size_t cause : made.found) {
+    if (std::find(repaired.begin(), repaired.end(), cause) != repaired.end()) continue;
+    auto one = causeFound(file.table, check.key, likelihoods(check), cause);
+    if (evidence) {
+      evidence->likelihood[cause] = one.likelihood[cause];
+    } else {
+      evidence = std::move(one);
+    }
+  }
+  return evidence;
+}
+
+void putWaits(const CauseFile& file, ShakeKnown& known) {
+  for (MadeCheck& made : known.made) {
+    if (made.found.empty()) continue;
+    for (const std::size_t before : file.checks[made.check].after) {
+      const bool clear =
+          std::any_of(known.made.begin(), known.made.end(),
+                      [&](const MadeCheck& other) { return other.check == before && other.clear; });
+      if (!clear) made.waitsFor.push_back(before);
+    }
+  }
+}
+
+}  // namespace
+
+bool ShakeKnown::hasMade(std::size_t check) const {
+  return std::any_of(made.begin(), made.end(), [&](const MadeCheck& one) {
+    return one.check == check && (one.clear || !one.found.empty());
+  });
+}
+
+bool ShakeKnown::hasAnswer(std::size_t feature) const {
+  return std::any_of(told.begin(), told.end(),
+                     [&](const ToldAnswer& one) { return one.feature == feature; });
+}
+
+ShakeKnown shakeKnown(const JobState& job, const CauseFile& file) {
+  ShakeKnown known;
+  known.told = toldIn(job, file);
+  for (std::size_t check = 0; check < file.checks.size(); ++check) {
+    if (auto made = madeIn(job, file, check)) known.made.push_back(std::move(*made));
+  }
+  putWaits(file, known);
+  for (std::size_t cause = 0; cause < file.table.causes.size(); ++cause) {
+    if (repairOf(job, file, cause)) known.repaired.push_back(cause);
+  }
+  for (const ToldAnswer& one : known.told) {
+    known.evidence.push_back(answered(file.table, one.feature, one.answer));
+  }
+  for (const MadeCheck& made : known.made) {
+    if (auto evidence = evidenceOf(file, made, known.repaired)) {
+      known.evidence.push_back(std::move(*evidence));
+    }
+  }
+  for (const std::size_t cause : known.repaired) {
+    known.evidence.push_back(diagnosis::repaired(file.table, cause));
+  }
+  return known;
+}
+
+}  // namespace sw::workshop
