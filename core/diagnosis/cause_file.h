@@ -45,9 +45,9 @@ struct Finding {
   std::size_t cause = 0;
 };
 
-/// A check was made and found nothing when all of its list hold, on every side it was made on: one
-/// of the words was observed, or the verdict under the limit is "within". What could not be told,
-/// and a limit without a figure, is neither a finding nor nothing found.
+/// A check was made and found nothing when all of its list hold, on every side it was made on, and
+/// none of its findings does: one of the words was observed, or the verdict under the limit is
+/// "within". What could not be told, and a limit without a figure, is neither.
 struct Clear {
   std::string observed;            ///< key of the observation; empty = a verdict
   std::vector<std::string> words;  ///< of the observation that speak against all its causes

@@ -60,6 +60,10 @@ TEST(ProcedureSchema, AcceptsEveryShippedPlan) {
   expectAllValid("plans");
 }
 
+TEST(CauseSchema, AcceptsEveryShippedFileOfCauses) {
+  expectAllValid("causes");
+}
+
 struct Damage {
   const char* what;
   const char* patch;  // JSON Patch, RFC 6902
@@ -85,6 +89,12 @@ TEST_P(DamagedProcedure, IsRefused) {
   ASSERT_EQ(judge.complaint(smallProcedure()), "");
   const json damaged = smallProcedure().patch(json::parse(GetParam().patch));
   EXPECT_NE(judge.complaint(damaged), "") << GetParam().what;
+}
+
+std::string nameOf(const testing::TestParamInfo<Damage>& row) {
+  std::string name = row.param.what;
+  std::erase(name, ' ');
+  return name;
 }
 
 INSTANTIATE_TEST_SUITE_P(
@@ -114,13 +124,64 @@ INSTANTIATE_TEST_SUITE_P(
         Damage{"calculation with an underscore",
                R"([{"op":"add","path":"/steps/0/bench","value":["shim_pack"]}])"},
         Damage{"blank text", R"([{"op":"replace","path":"/steps/0/text","value":" "}])"}),
-    [](const testing::TestParamInfo<Damage>& row) {
-      std::string name;
-      for (const char c : std::string(row.param.what)) {
-        if (c != ' ') name += c;
-      }
-      return name;
-    });
+    nameOf);
+
+json smallCauses() {
+  const json none = {{"open", 0}, {"close", 0}};
+  json causes = json::parse(R"({"schema":1,"id":"a","version":1,"source":"invented",
+    "fallback_minutes":100,
+    "features":[{"key":"f","ask":"F?","answers":[{"word":"y","text":"Y"},{"word":"n","text":"N"}]}],
+    "setups":[{"key":"g","name":"G"}],
+    "causes":[{"key":"c","name":"C","weight":3,"answers":{"f":{"y":0.25}}},
+              {"key":"other","name":"O","weight":1,"answers":{"f":{"y":0.5}}}],
+    "checks":[{"key":"k","name":"K","procedure":"check-k","setups":["g"],"minutes":2,
+               "finds":{"c":0.5},"false_alarm":0.1,"false_alarm_minutes":5,
+               "findings":[{"cause":"c","observed":"o","words":["bad"]},
+                           {"cause":"c","limit":"a.b","beyond":"below"}],
+               "clear":[{"observed":"o","words":["good"]},{"limit":"a.b"}]}],
+    "presets":[{"key":"p","name":"P","support":"stands","equipment":[]}]})");
+  for (const char* support : {"stands", "two_post", "four_post", "pit"}) {
+    causes["setups"][0]["minutes"][support] = none;
+  }
+  return causes;
+}
+
+class DamagedCauses : public testing::TestWithParam<Damage> {};
+
+TEST_P(DamagedCauses, AreRefused) {
+  Judge judge("causes");
+  ASSERT_EQ(judge.complaint(smallCauses()), "");
+  const json damaged = smallCauses().patch(json::parse(GetParam().patch));
+  EXPECT_NE(judge.complaint(damaged), "") << GetParam().what;
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Schema, DamagedCauses,
+    testing::Values(
+        Damage{"unknown key", R"([{"op":"add","path":"/checks/0/colour","value":"red"}])"},
+        Damage{"no source", R"([{"op":"remove","path":"/source"}])"},
+        Damage{"no other cause", R"([{"op":"remove","path":"/causes/1"}])"},
+        Damage{"chance above one", R"([{"op":"replace","path":"/checks/0/finds/c","value":1.5}])"},
+        Damage{"negative minutes", R"([{"op":"replace","path":"/checks/0/minutes","value":-1}])"},
+        Damage{"check without findings", R"([{"op":"remove","path":"/checks/0/findings"}])"},
+        Damage{"check that nothing clears",
+               R"([{"op":"replace","path":"/checks/0/clear","value":[]}])"},
+        Damage{"finding without its cause",
+               R"([{"op":"remove","path":"/checks/0/findings/0/cause"}])"},
+        Damage{"finding without words", R"([{"op":"remove","path":"/checks/0/findings/0/words"}])"},
+        Damage{"finding by both",
+               R"([{"op":"add","path":"/checks/0/findings/0/limit","value":"a.b"}])"},
+        Damage{"finding by neither", R"([{"op":"remove","path":"/checks/0/findings/1/limit"}])"},
+        Damage{"beyond an observation",
+               R"([{"op":"add","path":"/checks/0/findings/0/beyond","value":"below"}])"},
+        Damage{"beyond nowhere",
+               R"([{"op":"replace","path":"/checks/0/findings/1/beyond","value":"beside"}])"},
+        Damage{"nothing found of a cause",
+               R"([{"op":"add","path":"/checks/0/clear/0/cause","value":"c"}])"},
+        Damage{"check in no set up", R"([{"op":"replace","path":"/checks/0/setups","value":[]}])"},
+        Damage{"support without minutes", R"([{"op":"remove","path":"/setups/0/minutes/pit"}])"},
+        Damage{"one answer only", R"([{"op":"remove","path":"/features/0/answers/1"}])"}),
+    nameOf);
 
 }  // namespace
 }  // namespace sw::test
