@@ -2,9 +2,9 @@
 #include "diagnosis/cause_file.h"
 
 #include <algorithm>
-#include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "diagnosis/number_reading.h"
 #include "model/json.h"
 
 namespace sw::diagnosis {
@@ -15,62 +15,7 @@ using model::Json;
 using model::ObjectReader;
 
 constexpr std::int64_t kSchema = 1;
-constexpr double kMostMinutes = 10'000;
 constexpr std::string_view kOther = "other";
-
-void refuse(ObjectReader& in, std::string_view key, const char* what, std::string text = {}) {
-  std::vector<std::pair<std::string, std::string>> details;
-  if (!text.empty()) details.emplace_back("text", std::move(text));
-  in.fail({ErrorCode::InvalidInput, what, in.pathOf(key), std::move(details)});
-}
-
-template <class Read>
-void readEach(ObjectReader& in, std::string_view key, const Read& read) {
-  const Json* list = in.array(key);
-  if (list == nullptr) return;
-  std::size_t at = 0;
-  for (const Json& item : *list) {
-    ObjectReader inner(item, in.pathOf(key) + "/" + std::to_string(at++));
-    read(inner);
-    if (const auto done = inner.finish(); !done) in.fail(done.error());
-  }
-}
-
-/// Calls `read` for each key of an object with its number or object.
-template <class Read>
-void readMembers(ObjectReader& in, std::string_view key, const Read& read) {
-  const Json* object = in.object(key);
-  if (object == nullptr) return;
-  ObjectReader inner(*object, in.pathOf(key));
-  for (const auto& [name, value] : object->items()) read(inner, name);
-  if (const auto done = inner.finish(); !done) in.fail(done.error());
-}
-
-std::vector<std::string> readTexts(ObjectReader& in, std::string_view key) {
-  std::vector<std::string> texts;
-  const Json* list = in.array(key);
-  if (list == nullptr) return texts;
-  for (const Json& item : *list) {
-    if (!item.is_string()) {
-      refuse(in, key, "causes.unknown_key");
-      return texts;
-    }
-    texts.push_back(item.get<std::string>());
-  }
-  return texts;
-}
-
-double readChance(ObjectReader& in, std::string_view key) {
-  const double chance = in.number(key).value_or(0);
-  if (!(chance >= 0 && chance <= 1)) refuse(in, key, "causes.bad_chance");
-  return chance;
-}
-
-double readMinutes(ObjectReader& in, std::string_view key) {
-  const double minutes = in.number(key).value_or(0);
-  if (!(minutes >= 0 && minutes <= kMostMinutes)) refuse(in, key, "causes.bad_minutes");
-  return minutes;
-}
 
 template <class Items>
 bool known(const Items& items, const std::string& key) {
@@ -125,16 +70,7 @@ void readSetup(ObjectReader& in, CauseFile& file) {
   if (const auto parent = in.text("parent")) {
     setup.parent = placeOf(in, "parent", file.setups, *parent);
   }
-  readMembers(in, "minutes", [&](ObjectReader& minutes, const std::string& name) {
-    const auto support = fromWord<model::SupportKind>(name);
-    const Json* object = minutes.object(name);
-    if (!support || object == nullptr) return refuse(minutes, name, "causes.unknown_key", name);
-    ObjectReader inner(*object, minutes.pathOf(name));
-    auto& pair = setup.minutes.at(static_cast<std::size_t>(*support));
-    pair.open = readMinutes(inner, "open");
-    pair.close = readMinutes(inner, "close");
-    if (const auto done = inner.finish(); !done) minutes.fail(done.error());
-  });
+  readSupports(in, "minutes", setup);
   file.setups.push_back(std::move(setup));
 }
 
@@ -157,10 +93,7 @@ void readCause(ObjectReader& in, CauseFile& file) {
   Cause cause;
   cause.key = readNewKey(in, file.table.causes);
   cause.name = in.requiredText("name");
-  cause.weight = in.number("weight").value_or(-1);
-  if (!(cause.weight >= 0 && std::isfinite(cause.weight))) {
-    refuse(in, "weight", "causes.bad_weight");
-  }
+  cause.weight = readWeight(in, "weight");
   if (const Json* answers = in.object("answers")) {
     ObjectReader inner(*answers, in.pathOf("answers"));
     for (const Feature& feature : file.table.features) {

@@ -51,10 +51,11 @@ constexpr auto kRows = std::to_array<SentenceRow>({
      QT_TRANSLATE_NOOP3("phrasing", "[{field}: ]a weight is 0 or more. Correct it.",
                         "table of causes")},
     {"causes.no_evidence",
-     QT_TRANSLATE_NOOP3("phrasing",
-                        "[{field}: ]name either what is observed, with its words, or a limit. Leave "
-                        "the other out.",
-                        "table of causes")},
+     QT_TRANSLATE_NOOP3(
+         "phrasing",
+         "[{field}: ]name either what is observed, with its words, or a limit. Leave "
+         "the other out.",
+         "table of causes")},
     {"causes.no_other",
      QT_TRANSLATE_NOOP3("phrasing",
                         "[{field}: ]the cause “other” is missing: something not named must always "

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "diagnosis/own_numbers.h"
+#include "diagnosis/shipped_causes.h"
 #include "measure/compare_figures.h"
 #include "model/vin.h"
 #include "units/format.h"
@@ -364,6 +366,12 @@ Result<void> act(const SetSetting& action, Context& context) {
   if (action.key.empty()) return missing("key");
   if (action.key == "shop_name") {
     context.addShop(model::ShopNamed{action.value});
+    return {};
+  }
+  if (action.key == "cause_numbers") {
+    const auto own = diagnosis::withOwnNumbers(diagnosis::shippedCauses(), action.value);
+    if (!own) return tl::make_unexpected(own.error().about("value" + own.error().field));
+    context.addShop(model::CauseNumbers{action.value});
     return {};
   }
   return context.book().setSetting(action.key, action.value);

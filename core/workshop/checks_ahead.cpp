@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "workshop/checks_ahead.h"
+
+#include <algorithm>
+#include <charconv>
+#include <sstream>
+
+#include "diagnosis/own_numbers.h"
+#include "diagnosis/shipped_causes.h"
+#include "store/book.h"
+
+namespace sw::workshop {
+
+namespace {
+
+using diagnosis::CauseFile;
+using diagnosis::Circumstances;
+
+const diagnosis::Preset& presetOf(const CauseFile& file, const std::string& key) {
+  const auto found = std::find_if(file.presets.begin(), file.presets.end(),
+                                  [&](const auto& preset) { return preset.key == key; });
+  return found == file.presets.end() ? file.presets.front() : *found;
+}
+
+/// How the vehicle stands, as far as the job says: its wheels on or off the ground.
+std::size_t setupOf(const JobState& job, const CauseFile& file, const std::string& wished) {
+  if (const auto setup = file.setup(wished)) return *setup;
+  return file.setup(job.vehicleUp ? "lifted" : "ground").value_or(0);
+}
+
+Circumstances circumstancesOf(const JobState& job, const CauseFile& file, const CheckWishes& wishes,
+                              const ShakeKnown& known) {
+  const auto& preset = presetOf(file, wishes.preset);
+  Circumstances here;
+  here.support = job.support.value_or(preset.support);
+  here.discMount = job.vehicle.fact.arrangement.discMount;
+  here.equipment = preset.equipment;
+  here.setup = setupOf(job, file, wishes.setup);
+  here.fallbackMinutes = wishes.givingUp.value_or(file.fallbackMinutes);
+  for (const std::string& key : wishes.leftOut) {
+    if (const auto check = file.check(key)) here.leftOut.push_back(*check);
+  }
+  for (std::size_t check = 0; check < file.checks.size(); ++check) {
+    if (known.hasMade(check)) here.leftOut.push_back(check);
+  }
+  return here;
+}
+
+std::vector<std::string> wordsIn(const std::string& text) {
+  std::istringstream in(text);
+  std::vector<std::string> words;
+  for (std::string word; in >> word;) words.push_back(word);
+  return words;
+}
+
+std::optional<double> minutesIn(const std::string& text) {
+  double minutes = 0;
+  const char* const end = text.data() + text.size();
+  const auto [last, error] = std::from_chars(text.data(), end, minutes);
+  if (error != std::errc{} || last != end || !(minutes >= 0)) return std::nullopt;
+  return minutes;
+}
+
+}  // namespace
+
+Result<CauseFile> causesOf(const ShopState& shop) {
+  return diagnosis::withOwnNumbers(diagnosis::shippedCauses(), shop.causeNumbers());
+}
+
+std::string leftOutSetting(model::JobId job) {
+  return "causes.left_out/" + std::to_string(job.value);
+}
+
+std::string setupSetting(model::JobId job) {
+  return "causes.set_up/" + std::to_string(job.value);
+}
+
+Result<CheckWishes> checkWishes(const store::Book& book, model::JobId job) {
+  CheckWishes wishes;
+  std::string texts[4];
+  const std::string keys[4] = {std::string(kPresetSetting), std::string(kGivingUpSetting),
+                               leftOutSetting(job), setupSetting(job)};
+  for (std::size_t i = 0; i < 4; ++i) {
+    auto setting = book.setting(keys[i]);
+    if (!setting) return failAs(setting);
+    texts[i] = setting->value_or("");
+  }
+  wishes.preset = texts[0];
+  wishes.givingUp = minutesIn(texts[1]);
+  wishes.leftOut = wordsIn(texts[2]);
+  wishes.setup = texts[3];
+  return wishes;
+}
+
+Result<ChecksAhead> checksAhead(const JobState& job, const CauseFile& file,
+                                const CheckWishes& wishes) {
+  ChecksAhead ahead;
+  ahead.known = shakeKnown(job, file);
+  ahead.ranking = diagnosis::rank(file.table, ahead.known.evidence);
+  ahead.problem = problemFor(file, circumstancesOf(job, file, wishes, ahead.known));
+  ahead.problem.causes = probabilities(file.table, ahead.known.evidence);
+  auto plan = diagnosis::bestPlan(ahead.problem);
+  if (!plan) return failAs(plan);
+  ahead.plan = std::move(*plan);
+  return ahead;
+}
+
+}  // namespace sw::workshop

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "diagnosis/own_numbers.h"
+
+#include <gtest/gtest.h>
+
+#include <numeric>
+
+#include "diagnosis/shipped_causes.h"
+
+namespace sw::diagnosis {
+namespace {
+
+TEST(OwnNumbers, StandInThePlaceOfTheShippedOnes) {
+  const auto own = withOwnNumbers(shippedCauses(), R"({
+    "fallback_minutes": 300,
+    "causes": {"disc": {"weight": 30, "answers": {"steady": {"yes": 0.3}}}},
+    "checks": {"balance": {"minutes": 25, "finds": {"wheel_unbalance": 0.8}}},
+    "setups": {"lifted": {"stands": {"open": 22, "close": 9}}}})");
+  ASSERT_TRUE(own) << own.error().key << " " << own.error().field;
+  const auto& table = own->table;
+  const auto disc = *table.cause("disc");
+  EXPECT_EQ(own->fallbackMinutes, 300);
+  EXPECT_EQ(table.causes[disc].weight, 30);
+  EXPECT_EQ(table.causes[disc].answers[*table.feature("steady")], (std::vector<double>{.3, .7}));
+  EXPECT_EQ(own->checks[*own->check("balance")].minutes, 25);
+  EXPECT_EQ(own->checks[*own->check("balance")].finds.front().chance, .8);
+  EXPECT_EQ(own->setups[*own->setup("lifted")].minutes[0].open, 22);
+  // All others stay.
+  EXPECT_EQ(own->setups[*own->setup("lifted")].minutes[1].open,
+            shippedCauses().setups[*own->setup("lifted")].minutes[1].open);
+}
+
+TEST(OwnNumbers, AnswersThatAreNotNamedShareWhatIsLeftAsBefore) {
+  const auto& before = shippedCauses().table;
+  const auto own = withOwnNumbers(
+      shippedCauses(), R"({"causes": {"disc": {"answers": {"braking": {"only": 0.5}}}}})");
+  ASSERT_TRUE(own);
+  const auto disc = *before.cause("disc");
+  const auto& row = own->table.causes[disc].answers[*before.feature("braking")];
+  const auto& old = before.causes[disc].answers[*before.feature("braking")];
+  EXPECT_NEAR(std::accumulate(row.begin(), row.end(), 0.0), 1, 1e-12);
+  EXPECT_EQ(row[0], .5);
+  EXPECT_NEAR(row[1] / row[3], old[1] / old[3], 1e-9);
+}
+
+TEST(OwnNumbers, WithoutAnyTheShippedOnesStay) {
+  const auto own = withOwnNumbers(shippedCauses(), "");
+  ASSERT_TRUE(own);
+  EXPECT_EQ(own->table.causes.front().weight, shippedCauses().table.causes.front().weight);
+}
+
+TEST(OwnNumbers, WhatIsWrongIsNamed) {
+  const std::vector<std::array<const char*, 3>> rows{
+      {R"({"causes":{"moon":{"weight":1}}})", "causes.unknown_key", "/causes/moon"},
+      {R"({"causes":{"disc":{"weight":-1}}})", "causes.bad_weight", "/causes/disc/weight"},
+      {R"({"checks":{"balance":{"finds":{"disc":0.5}}}})", "causes.unknown_key",
+       "/checks/balance/finds/disc"},
+      {R"({"checks":{"balance":{"minutes":-2}}})", "causes.bad_minutes", "/checks/balance/minutes"},
+      {R"({"causes":{"disc":{"answers":{"braking":{"only":0.7,"also":0.6}}}}})",
+       "causes.bad_chance", "/causes/disc/answers/braking"},
+      {R"({"colour":"red"})", "json.unknown_field", "/colour"}};
+  for (const auto& [text, key, field] : rows) {
+    const auto own = withOwnNumbers(shippedCauses(), text);
+    ASSERT_FALSE(own) << text;
+    EXPECT_EQ(own.error().key, key) << text;
+    EXPECT_EQ(own.error().field, field) << text;
+  }
+}
+
+}  // namespace
+}  // namespace sw::diagnosis
