@@ -173,19 +173,16 @@ inline std::vector<std::size_t> bulletinOrder(const CauseFile& file, const PlanP
       {"walk_round",    "tyres_and_rims",  "tyre_runout", "balance",      "swap_wheels",
        "arm_bushes",    "joints",          "panhard",     "steering_box", "rock_wheels",
        "swivel_pull",   "damper",          "discs",       "hub_faces",    "spin_wheels",
-       "spring_clamps", "shock_absorbers", "propshaft",   "toe",          "caster"});
-  std::vector<std::size_t> wanted;
-  for (const auto key : kOrder) {
-    if (const auto check = file.check(key)) wanted.push_back(*check);
-  }
+       "spring_clamps", "shock_absorbers", "propshaft",   "toe",          "caster",
+       "swap_wheels"});
   Hunt hunt(problem);
-  for (const std::size_t check : wanted) {
-    // With a balancer at hand nobody swaps wheels.
-    if (file.checks[check].key == "swap_wheels" &&
-        !problem.checks[*file.check("balance")].finds.empty()) {
-      continue;
-    }
-    if (hunt.open(check)) hunt.make(check);
+  const auto balance = file.check("balance");
+  const bool balancer = balance && !problem.checks[*balance].finds.empty();
+  for (std::size_t place = 0; place < kOrder.size(); ++place) {
+    // Who has a balancer swaps wheels last, if at all.
+    if (kOrder[place] == "swap_wheels" && balancer && place + 1 < kOrder.size()) continue;
+    const auto check = file.check(kOrder[place]);
+    if (check && hunt.open(*check)) hunt.make(*check);
   }
   return hunt.order();
 }
