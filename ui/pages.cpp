@@ -7,6 +7,7 @@
 #include <string>
 
 #include "ui/bench/bench_page.h"
+#include "ui/causes/causes_page.h"
 #include "ui/complaint/complaint_page.h"
 #include "ui/complaint/new_job_page.h"
 #include "ui/finish/finish_page.h"
@@ -32,6 +33,7 @@ constexpr std::array kPages{
     PageRow{PageId::Vehicle, "a vehicle, its spec sheet and its jobs", PageScope::Job},
     PageRow{PageId::Complaint, "the complaint, causes looked at, the start of the plan",
             PageScope::Job},
+    PageRow{PageId::Causes, "what makes it shake, and which check next", PageScope::Job},
     PageRow{PageId::Instruments, "scales, gauges and wrenches, and own checks of them",
             PageScope::Book},
     PageRow{PageId::Kit, "tools, parts and consumables of the plan, ticked off", PageScope::Job},
@@ -60,6 +62,8 @@ Page* makePage(PageId id, ShopSession& session, QWidget* parent) {
       return new VehiclePage(session, parent);
     case PageId::Complaint:
       return new ComplaintPage(session, parent);
+    case PageId::Causes:
+      return new CausesPage(session, parent);
     case PageId::Instruments:
       return new InstrumentsPage(session, parent);
     case PageId::Kit:

@@ -171,26 +171,6 @@ Section complaintSection(const SheetContext& context) {
   return section;
 }
 
-Section causesSection(const SheetContext& context) {
-  Section section{QStringLiteral("Causes looked at"), {}};
-  Table table;
-  table.columns = {{QStringLiteral("Cause"), 30, Align::Left},
-                   {QStringLiteral("Result"), 14, Align::Left},
-                   {QStringLiteral("How it was checked"), 36, Align::Left},
-                   {QStringLiteral("By, when"), 20, Align::Left}};
-  context.each<model::CauseChecked>([&](const model::Entry& entry, const model::CauseChecked& c) {
-    const Line result = styled(c.excluded ? QStringLiteral("excluded") : QStringLiteral("found"),
-                               c.excluded ? Emphasis::Plain : Emphasis::Strong);
-    table.rows.push_back({{cellOf(humanWord(c.cause) + sideSuffix(entry.side)),
-                           {{result}},
-                           cellOf(fromUtf8(c.how)),
-                           context.byCell(&entry)},
-                          RowKind::Body});
-  });
-  if (!table.rows.empty()) section.blocks.push_back(std::move(table));
-  return section;
-}
-
 Section planSection(const SheetContext& context) {
   const auto& job = context.job();
   Section section{QStringLiteral("Work, in order"), {}};

@@ -165,6 +165,21 @@ bool saysNothing(const SpecItem& item) {
   return !item.min && !item.max && !item.value && item.text.empty() && !item.withdrawn;
 }
 
+/// What an instrument without a kind of its own reads, as its graduation is typed with a unit: a
+/// camber gauge in degrees, a balancing machine in grams.
+std::optional<QuantityKind> kindOfGraduation(const std::string& text) {
+  for (const QuantityKind kind :
+       {QuantityKind::Length, QuantityKind::Angle, QuantityKind::Mass, QuantityKind::Force,
+        QuantityKind::Torque, QuantityKind::Pressure, QuantityKind::Frequency}) {
+    const auto parsed = parseQuantity(text, {"graduation", kind, {}});
+    const auto& notes = parsed ? parsed->notes : std::vector<ReadNote>{};
+    const bool asTyped = std::all_of(
+        notes.begin(), notes.end(), [](ReadNote note) { return note == ReadNote::CommaAsDecimal; });
+    if (parsed && asTyped) return kind;
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 Result<void> act(const SetPerson& action, Context& context) {
@@ -215,9 +230,10 @@ Result<void> act(const SetInstrument& action, Context& context) {
   take(action.coverageFactor, instrument.coverageFactor);
   take(action.certificate, instrument.certificate);
   take(action.active, instrument.active);
+  const QuantityKind before = known != nullptr ? known->fact.graduation.kind : QuantityKind::Length;
   const QuantityKind kind =
       measuredBy(instrument.type)
-          .value_or(known != nullptr ? known->fact.graduation.kind : QuantityKind::Length);
+          .value_or(kindOfGraduation(action.graduation.value_or("")).value_or(before));
   if (auto filled = fillInstrument(action, context, kind, instrument); !filled) {
     return failAs(filled);
   }

@@ -17,6 +17,7 @@ enum class PageId {
   Vehicle,
   Instruments,
   Complaint,
+  Causes,
   Kit,
   Work,
   Quick,
@@ -50,11 +51,17 @@ struct Goal {
 template <>
 struct sw::Words<sw::ui::PageId> {
   using E = sw::ui::PageId;
-  static constexpr std::pair<E, std::string_view> table[] = {
-      {E::Start, "start"},         {E::NewJob, "new-job"},
-      {E::Vehicle, "vehicle"},     {E::Instruments, "instruments"},
-      {E::Complaint, "complaint"}, {E::Kit, "kit"},
-      {E::Work, "work"},           {E::Quick, "quick"},
-      {E::Sheet, "sheet"},         {E::Finish, "finish"},
-      {E::Bench, "bench"},         {E::Help, "help"}};
+  static constexpr std::pair<E, std::string_view> table[] = {{E::Start, "start"},
+                                                             {E::NewJob, "new-job"},
+                                                             {E::Vehicle, "vehicle"},
+                                                             {E::Instruments, "instruments"},
+                                                             {E::Complaint, "complaint"},
+                                                             {E::Causes, "causes"},
+                                                             {E::Kit, "kit"},
+                                                             {E::Work, "work"},
+                                                             {E::Quick, "quick"},
+                                                             {E::Sheet, "sheet"},
+                                                             {E::Finish, "finish"},
+                                                             {E::Bench, "bench"},
+                                                             {E::Help, "help"}};
 };

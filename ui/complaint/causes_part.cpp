@@ -12,6 +12,7 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/page_parts.h"
 #include "ui/common/text_label.h"
+#include "ui/common/word_button.h"
 
 namespace sw::ui {
 
@@ -20,6 +21,7 @@ CausesPart::CausesPart(ShopSession& session, QWidget* parent)
   makeFields();
   layOut();
   connect(m_add, &QPushButton::clicked, this, &CausesPart::add);
+  connect(m_rank, &QPushButton::clicked, this, &CausesPart::rankWanted);
   connect(m_fields, &FormFields::entered, this, &CausesPart::add);
   connect(m_fields, &FormFields::settled, this,
           [this] { m_session.keepDraft(place(), m_fields->draft()); });
@@ -42,6 +44,7 @@ void CausesPart::makeFields() {
   m_problem->hide();
   m_add = new QPushButton(tr("&Add the cause"), this);
   m_add->setObjectName(QStringLiteral("addCause"));
+  m_rank = new WordButton("rankCauses", tr("What makes it shake, and which check next"), this);
 }
 
 void CausesPart::layOut() {
@@ -52,6 +55,7 @@ void CausesPart::layOut() {
   };
   auto* buttons = new FlowLayout;
   buttons->addWidget(m_add);
+  buttons->addWidget(m_rank);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->addWidget(new TextLabel(tr("Causes looked at"), TextRole::Heading, this));

@@ -24,6 +24,10 @@ class CausesPart : public QWidget {
   void show(model::JobId job);
   void refresh();
 
+ signals:
+  /// The causes are to be ranked and the checks planned.
+  void rankWanted();
+
  private:
   void makeFields();
   void layOut();
@@ -42,6 +46,7 @@ class CausesPart : public QWidget {
   QLineEdit* m_how = nullptr;
   TextLabel* m_problem = nullptr;
   QPushButton* m_add = nullptr;
+  QPushButton* m_rank = nullptr;
 };
 
 }  // namespace sw::ui

@@ -104,6 +104,10 @@ void ComplaintPage::connectAll() {
           [this] { session().keepDraft(place(), m_fields->draft()); });
   connect(m_fields, &FormFields::entered, this, [this] { focusNextChild(); });
   connect(m_save, &QPushButton::clicked, this, &ComplaintPage::save);
+  connect(m_causes, &CausesPart::rankWanted, this, [this] {
+    const PageId page = PageId::Causes;
+    emit goWanted({page, m_job, {}, {}, {}});
+  });
   connect(m_plan, &PlanPart::startWanted, this, &ComplaintPage::startPlan);
   connect(m_plan, &PlanPart::workWanted, this, &ComplaintPage::goToWork);
   connect(&session(), &ShopSession::changed, this, [this] {

@@ -111,7 +111,8 @@ Note whatNow(const CauseFile& file, const diagnosis::PlanProblem& problem, const
   std::string text = file.checks[first.check].name + " comes next: about " +
                      about(problem.checks[first.check].minutes);
   if (first.moveMinutes > 0) {
-    text += ", after " + about(first.moveMinutes) + " to have it " + file.setups[first.setup].name;
+    text += ", after " + about(first.moveMinutes) + " of set-up (" + file.setups[first.setup].name +
+            ")";
   }
   text += ". Until it is found, or given up, about " + about(plan.minutes) + " on average.";
   return {"next", text};
@@ -188,7 +189,7 @@ constexpr std::string_view kExampleOutput = R"({
   "notes": [
     {
       "code": "next",
-      "text": "Rock the wheels, brake on and off comes next: about 9 min, after 10 min to have it front axle up, wheels on. Until it is found, or given up, about 2 h 15 min on average."},
+      "text": "Rock the wheels, brake on and off comes next: about 9 min, after 10 min of set-up (front axle up, wheels on). Until it is found, or given up, about 2 h 15 min on average."},
     {
       "code": "question",
       "text": "Worth asking first: After a dip, does the front end go on bouncing? The answer saves about 4 min on average."},

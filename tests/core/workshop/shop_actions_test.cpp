@@ -20,6 +20,20 @@ TEST(ShopActions, WhoIsAskedOnceThereArePeople) {
   shop.refused(R"({"do":"note","text":"x","by":"ZZ"})", "workshop.no_person");
 }
 
+TEST(ShopActions, AnotherInstrumentReadsWhatItsGraduationIsTypedIn) {
+  Shop shop;
+  shop.setUp();
+  const auto kindOf = [&](const std::string& name, const std::string& graduation) {
+    shop.ok(R"({"do":"set_instrument","name":")" + name + R"(","type":"other","graduation":")" +
+            graduation + "\"}");
+    return shop.workshop->shop().value()->instrumentByName(name)->fact.graduation.kind;
+  };
+  EXPECT_EQ(kindOf("camber gauge", "0,5 deg"), QuantityKind::Angle);
+  EXPECT_EQ(kindOf("balancing machine", "5 g"), QuantityKind::Mass);
+  EXPECT_EQ(kindOf("toe bar", "0.5 mm"), QuantityKind::Length);
+  EXPECT_EQ(kindOf("bare", "1"), QuantityKind::Length);
+}
+
 TEST(ShopActions, TwoPeopleCannotShareInitials) {
   Shop shop;
   shop.ok(R"({"do":"set_person","initials":"KL","name":"Kaya Lindner"})");
