@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "diagnosis/learning.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numeric>
 
@@ -79,12 +80,22 @@ CauseTable tableFrom(const CauseTable& start, const Counts& counts,
   return table;
 }
 
-/// Of a Beta posterior with these two weights.
-LearnedNumber numberOf(double forIt, double against) {
+/// Of a Beta posterior. Where one of its weights is nought it is certain; where both are, nothing
+/// is known.
+LearnedNumber numberOf(double strength, double share, double count, double all) {
+  constexpr double kNought = 1e-12;
+  const double forIt = strength * share + count;
+  const double against = strength * (1 - share) + all - count;
   LearnedNumber number;
-  const double all = forIt + against;
-  number.value = forIt / all;
-  number.deviation = std::sqrt(number.value * (1 - number.value) / (all + 1));
+  number.value = drawn(strength, share, count, all);
+  number.deviation =
+      std::sqrt(std::max(0.0, number.value * (1 - number.value)) / (strength + all + 1));
+  const bool never = forIt <= kNought, always = against <= kNought;
+  if (never || always) {
+    number.low = never ? 0 : 1;
+    number.high = always ? 1 : 0;
+    return number;
+  }
   number.low = measure::betaQuantile(0.025, forIt, against);
   number.high = measure::betaQuantile(0.975, forIt, against);
   return number;
@@ -109,9 +120,7 @@ LearnedNumber learnedWeight(const CauseTable& start, std::span<const ClosedJob> 
                             std::size_t cause, const LearningStrength& strength) {
   const Counts counts = countsOf(start, jobs);
   const double share = start.causes[cause].weight / weightSum(start);
-  const double seen = counts.causes[cause];
-  return numberOf(strength.weights * share + seen,
-                  strength.weights * (1 - share) + sumOf(counts.causes) - seen);
+  return numberOf(strength.weights, share, counts.causes[cause], sumOf(counts.causes));
 }
 
 LearnedNumber learnedAnswer(const CauseTable& start, std::span<const ClosedJob> jobs,
@@ -120,8 +129,7 @@ LearnedNumber learnedAnswer(const CauseTable& start, std::span<const ClosedJob> 
   const Counts counts = countsOf(start, jobs);
   const auto& row = counts.answers[cause][feature];
   const double chance = start.causes[cause].answers[feature][answer];
-  return numberOf(strength.answers * chance + row[answer],
-                  strength.answers * (1 - chance) + sumOf(row) - row[answer]);
+  return numberOf(strength.answers, chance, row[answer], sumOf(row));
 }
 
 LearningReport report(const CauseTable& start, std::span<const ClosedJob> jobs,

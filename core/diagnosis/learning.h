@@ -21,7 +21,8 @@
 // Source: Dirichlet-multinomial and Beta-binomial conjugacy (textbooks); the strengths S = 20 and
 //   m = 10: starting values, common practice, no source.
 // Assumptions: jobs are alike; the cause on record was the cause.
-// Degenerate cases: no jobs: the starting table.
+// Degenerate cases: no jobs: the starting table. A number that was 0 or 1 and never seen otherwise
+//   stays certain; without strength and without jobs its interval is 0 to 1.
 // Reference test: tests/core/diagnosis/learning_test.cpp.
 
 namespace sw::diagnosis {

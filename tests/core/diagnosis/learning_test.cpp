@@ -120,5 +120,31 @@ TEST(Learning, WithoutJobsTheStartingTableStays) {
   EXPECT_FALSE(report(table, {}).useLearned());
 }
 
+TEST(Learning, ANumberThatWasNoughtOrOneStaysSo) {
+  const auto table = tableOf({0, 1}, {1, 0});
+  const std::vector<ClosedJob> jobs{{{1}, {1U}}, {{1}, {std::nullopt}}};
+  const auto never = learnedWeight(table, jobs, 0);
+  EXPECT_EQ(never.value, 0);
+  EXPECT_EQ(never.low, 0);
+  EXPECT_EQ(never.high, 0);
+  const auto always = learnedWeight(table, jobs, 1);
+  EXPECT_EQ(always.value, 1);
+  EXPECT_EQ(always.low, 1);
+  EXPECT_EQ(always.high, 1);
+  EXPECT_EQ(learnedAnswer(table, jobs, 0, 0, 0).high, 1);
+  EXPECT_EQ(learnedAnswer(table, jobs, 0, 0, 1).high, 0);
+  EXPECT_EQ(learnedAnswer(table, jobs, 1, 0, 1).low, 1);
+}
+
+TEST(Learning, WithoutStrengthTheJobsAloneCountAndWithoutEitherTheTable) {
+  const auto table = tableOf({1, 3}, {.5, .5});
+  const LearningStrength none{0, 0};
+  const std::vector<ClosedJob> jobs{{{0}, {0U}}, {{1}, {0U}}};
+  EXPECT_NEAR(learned(table, jobs, none).causes[0].weight, .5, 1e-12);
+  EXPECT_NEAR(learned(table, {}, none).causes[0].weight, .25, 1e-12);
+  EXPECT_NEAR(learnedWeight(table, {}, 0, none).value, .25, 1e-12);
+  EXPECT_NEAR(learnedAnswer(table, {}, 0, 0, 0, none).value, .5, 1e-12);
+}
+
 }  // namespace
 }  // namespace sw::diagnosis
