@@ -7,13 +7,17 @@ namespace sw::diagnosis {
 
 namespace {
 
+/// Nothing is excluded altogether by what was seen: the numbers may be wrong (starting value, no
+/// source).
+constexpr double kLeastChance = 1e-6;
+
 double chanceOf(std::span<const std::size_t> causes, std::span<const SeenFeature> features) {
   double chance = 1;
   for (const SeenFeature& feature : features) {
     std::vector<double> brings;
     for (const std::size_t cause : causes) brings.push_back(feature.brings[cause]);
     const double seen = noisyOr(feature.leak, brings);
-    chance *= feature.seen ? seen : 1 - seen;
+    chance *= std::max(kLeastChance, feature.seen ? seen : 1 - seen);
   }
   return chance;
 }
@@ -22,7 +26,7 @@ double priorOf(std::span<const std::size_t> causes, std::span<const double> prio
   double prior = 1;
   for (std::size_t cause = 0; cause < priors.size(); ++cause) {
     const bool there = std::find(causes.begin(), causes.end(), cause) != causes.end();
-    prior *= there ? priors[cause] : 1 - priors[cause];
+    prior *= there ? priors[cause] : std::max(kLeastChance, 1 - priors[cause]);
   }
   return prior;
 }

@@ -12,7 +12,8 @@
 //   chance of the answers.
 // Source: Pearl, Probabilistic Reasoning in Intelligent Systems (1988, from memory).
 // Assumptions: at most two faults; causes come independently.
-// Degenerate cases: no answers: the priors.
+// Degenerate cases: no answers: the priors. Answers that no cause brings about, and three causes
+//   that are surely there: each such chance counts a millionth, so that shares still add up.
 // Reference test: tests/core/diagnosis/two_faults_test.cpp.
 
 namespace sw::diagnosis {

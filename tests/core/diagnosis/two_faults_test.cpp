@@ -50,5 +50,24 @@ TEST(TwoFaults, WithoutAnswersThePriorsStay) {
   EXPECT_NEAR(totalOf(sets, 1), .1, 1e-12);
 }
 
+TEST(TwoFaults, WhatCannotBeLeavesSharesThatAddUp) {
+  const auto sum = [](const std::vector<FaultSet>& sets) {
+    double all = 0;
+    for (const FaultSet& set : sets) all += set.probability;
+    return all;
+  };
+  // Seen, though nothing brings it; not seen, though it always is; three that are surely there.
+  EXPECT_NEAR(sum(faultSets(std::vector{.2, .1}, std::vector{SeenFeature{0, {0, 0}, true}})), 1,
+              1e-12);
+  EXPECT_NEAR(sum(faultSets(std::vector{.2, .1}, std::vector{SeenFeature{1, {1, 1}, false}})), 1,
+              1e-12);
+  EXPECT_NEAR(sum(faultSets(std::vector{1.0, 1.0, 1.0}, {})), 1, 1e-12);
+  // A cause that is never there is in no set.
+  for (const FaultSet& set : faultSets(std::vector{0.0, .5}, {})) {
+    const bool first = !set.causes.empty() && set.causes.front() == 0;
+    EXPECT_EQ(first && set.probability > 0, false);
+  }
+}
+
 }  // namespace
 }  // namespace sw::diagnosis
