@@ -178,5 +178,18 @@ TEST(ShippedCauses, EveryPresetGivesAPlanThatBeginsWithTheWalkRound) {
   }
 }
 
+TEST(CauseFile, WeightsThatAreAllNoughtAreRefused) {
+  std::string text(shippedCausesText());
+  for (std::size_t at = text.find("\"weight\": "); at != std::string::npos;
+       at = text.find("\"weight\": ", at + 1)) {
+    const std::size_t begin = at + 10, end = text.find(',', begin);
+    text.replace(begin, end - begin, "0");
+  }
+  const auto file = parseCauses(text);
+  ASSERT_FALSE(file);
+  EXPECT_EQ(file.error().key, "causes.bad_weight");
+  EXPECT_EQ(file.error().field, "/causes");
+}
+
 }  // namespace
 }  // namespace sw::diagnosis
