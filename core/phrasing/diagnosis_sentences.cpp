@@ -48,8 +48,9 @@ constexpr auto kRows = std::to_array<SentenceRow>({
      QT_TRANSLATE_NOOP3("phrasing", "[{field}: ]minutes lie between 0 and 10,000. Correct them.",
                         "table of causes")},
     {"causes.bad_weight",
-     QT_TRANSLATE_NOOP3("phrasing", "[{field}: ]a weight is 0 or more. Correct it.",
-                        "table of causes")},
+     QT_TRANSLATE_NOOP3(
+         "phrasing", "[{field}: ]a weight is 0 or more, and one at least is above 0. Correct it.",
+         "table of causes")},
     {"causes.no_evidence",
      QT_TRANSLATE_NOOP3(
          "phrasing",
