@@ -182,6 +182,22 @@ TEST(CauseChecks, ChangeNothingButWhatTheyPutBack) {
   });
 }
 
+TEST(CauseRepairs, NamePlansThatRunWhatPutsTheCauseRight) {
+  int repairs = 0;
+  for (const auto& [name, file] : shippedFiles("causes")) {
+    for (const json& repair : file.at("repairs")) {
+      ++repairs;
+      const auto* plan = shippedLibrary().plan(repair.at("plan").get<std::string>());
+      ASSERT_NE(plan, nullptr) << repair.at("plan");
+      for (const json& procedure : repair.at("done_by")) {
+        EXPECT_THAT(plan->procedures, testing::Contains(procedure.get<std::string>()))
+            << repair.at("cause");
+      }
+    }
+  }
+  EXPECT_GE(repairs, 9);
+}
+
 TEST(CauseChecks, DeferToTheVehiclesDocumentation) {
   for (const auto& [name, file] : shippedFiles("procedures")) {
     if (!name.starts_with("check-")) continue;

@@ -318,7 +318,6 @@ const std::map<std::string, std::string> kBenchOnly{
     {"straight-line", "a tool for figures of one's own"},
     {"convert", "a tool for figures of one's own; readings are taken in any unit"},
     {"compare-figures", "two figures of a sheet are typed side by side, at no step"},
-    {"thread", "tells what an unknown bolt is; a step knows its fasteners"},
     {"rank-causes", "stands before the steps"},
     {"next-check", "chooses the steps"}};
 
