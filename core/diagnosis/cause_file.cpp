@@ -239,10 +239,7 @@ Result<CauseFile> parseCauses(std::string_view text) {
   readEach(in, "presets", [&](ObjectReader& item) { readPreset(item, file); });
   const auto other = file.table.cause(kOther);
   if (!other) refuse(in, "causes", "causes.no_other");
-  const auto& causes = file.table.causes;
-  if (std::none_of(causes.begin(), causes.end(), [](const Cause& one) { return one.weight > 0; })) {
-    refuse(in, "causes", "causes.bad_weight");
-  }
+  refuseWithoutWeight(in, file.table.causes);
   file.table.other = other.value_or(0);
   if (auto done = in.finish(); !done) return failAs(done);
   return file;

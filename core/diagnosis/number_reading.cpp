@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "diagnosis/number_reading.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace sw::diagnosis {
@@ -36,6 +37,12 @@ double readWeight(ObjectReader& in, std::string_view key) {
   const double weight = in.number(key).value_or(-1);
   if (!(weight >= 0 && std::isfinite(weight))) refuse(in, key, "causes.bad_weight");
   return weight;
+}
+
+void refuseWithoutWeight(ObjectReader& in, const std::vector<Cause>& causes) {
+  if (std::none_of(causes.begin(), causes.end(), [](const Cause& one) { return one.weight > 0; })) {
+    refuse(in, "causes", "causes.bad_weight");
+  }
 }
 
 std::vector<std::string> readTexts(ObjectReader& in, std::string_view key) {

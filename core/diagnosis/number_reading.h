@@ -21,6 +21,8 @@ void refuse(model::ObjectReader& in, std::string_view key, const char* what, std
 [[nodiscard]] double readChance(model::ObjectReader& in, std::string_view key);
 [[nodiscard]] double readMinutes(model::ObjectReader& in, std::string_view key);
 [[nodiscard]] double readWeight(model::ObjectReader& in, std::string_view key);
+/// Of the weights one at least must be above 0.
+void refuseWithoutWeight(model::ObjectReader& in, const std::vector<Cause>& causes);
 [[nodiscard]] std::vector<std::string> readTexts(model::ObjectReader& in, std::string_view key);
 /// Minutes to open and close a set-up, a pair for each support named.
 void readSupports(model::ObjectReader& in, std::string_view key, Setup& setup);

@@ -88,6 +88,7 @@ Result<CauseFile> withOwnNumbers(const CauseFile& shipped, std::string_view text
   const CauseTable& table = shipped.table;
   readKeyed(in, "causes", file.table.causes,
             [&](ObjectReader& one, Cause& cause) { readCause(one, table, cause); });
+  refuseWithoutWeight(in, file.table.causes);
   readKeyed(in, "checks", file.checks,
             [&](ObjectReader& one, Check& check) { readCheck(one, table, check); });
   readMembers(in, "setups", [&](ObjectReader& inner, const std::string& key) {

@@ -67,5 +67,16 @@ TEST(OwnNumbers, WhatIsWrongIsNamed) {
   }
 }
 
+TEST(OwnNumbers, WeightsThatAreAllNoughtAreRefused) {
+  std::string text;
+  for (const Cause& cause : shippedCauses().table.causes) {
+    text += (text.empty() ? "" : ",") + ("\"" + cause.key + "\":{\"weight\":0}");
+  }
+  const auto own = withOwnNumbers(shippedCauses(), "{\"causes\":{" + text + "}}");
+  ASSERT_FALSE(own);
+  EXPECT_EQ(own.error().key, "causes.bad_weight");
+  EXPECT_EQ(own.error().field, "/causes");
+}
+
 }  // namespace
 }  // namespace sw::diagnosis
