@@ -39,21 +39,23 @@ QString text(const std::string& words) {
   return QString::fromStdString(words);
 }
 
-/// Worked out on copies, beside the window.
-std::shared_ptr<const CausesPage::Worked> worked(
-    const std::shared_ptr<const workshop::JobState>& job, const CauseFile& file,
-    const workshop::CheckWishes& wishes) {
+using Ahead = std::shared_ptr<const workshop::ChecksAhead>;
+
+/// The ranking and the plan, on copies.
+Ahead aheadOf(const std::shared_ptr<const workshop::JobState>& job, const CauseFile& file,
+              const workshop::CheckWishes& wishes) {
   auto ahead = workshop::checksAhead(*job, file, wishes);
-  if (!ahead) return nullptr;
+  return ahead ? std::make_shared<const workshop::ChecksAhead>(std::move(*ahead)) : nullptr;
+}
+
+/// What each question that is open is worth: a plan for each of its answers.
+std::vector<diagnosis::QuestionValue> valuesOf(const Ahead& ahead, const CauseFile& file) {
   std::vector<std::size_t> open;
   for (std::size_t feature = 0; feature < file.table.features.size(); ++feature) {
     if (!ahead->known.hasAnswer(feature)) open.push_back(feature);
   }
-  auto questions =
-      diagnosis::questionValues(file.table, ahead->known.evidence, ahead->problem, open);
-  return std::make_shared<const CausesPage::Worked>(
-      CausesPage::Worked{std::move(*ahead), questions ? std::move(*questions)
-                                                      : std::vector<diagnosis::QuestionValue>{}});
+  return diagnosis::questionValues(file.table, ahead->known.evidence, ahead->problem, open)
+      .value_or(std::vector<diagnosis::QuestionValue>{});
 }
 
 }  // namespace
@@ -67,15 +69,20 @@ CausesPage::CausesPage(ShopSession& session, QWidget* parent)
   connect(&session, &ShopSession::changed, this, [this] {
     if (isVisible()) refresh();
   });
-  connect(&m_watcher, &QFutureWatcherBase::finished, this, [this] {
-    m_worked = m_watcher.result();
+  connect(&m_planned, &QFutureWatcherBase::finished, this, [this] {
     if (m_again) return workOut();
-    showWorked();
+    present(m_planned.result());
+  });
+  connect(&m_valued, &QFutureWatcherBase::finished, this, [this] {
+    if (m_valuedFor != m_ahead) return valueQuestions();
+    m_values = m_valued.result();
+    showQuestions();
   });
 }
 
 CausesPage::~CausesPage() {
-  m_watcher.waitForFinished();
+  m_planned.waitForFinished();
+  m_valued.waitForFinished();
 }
 
 void CausesPage::build() {
@@ -136,9 +143,7 @@ void CausesPage::buildQuestions(QVBoxLayout* column) {
   m_more = new WordButton("moreQuestions", tr("All questions"), this);
   m_more->setCheckable(true);
   column->addWidget(m_more, 0, Qt::AlignLeft);
-  connect(m_more, &QPushButton::toggled, this, [this] {
-    if (m_worked) showQuestions(*m_worked);
-  });
+  connect(m_more, &QPushButton::toggled, this, [this] { showQuestions(); });
 }
 
 void CausesPage::buildWishes(QVBoxLayout* column) {
@@ -176,16 +181,23 @@ void CausesPage::buildWishes(QVBoxLayout* column) {
 
 void CausesPage::begin(const Goal& goal) {
   if (!goal.job) return;
-  if (m_job.value != goal.job->value) m_worked.reset();
   m_job = *goal.job;
-  refresh();
+  readWishes();
+  const auto job = session().job(m_job);
+  if (!job) return;
+  // The page opens with its plan; from then on answers are worked out beside the window.
+  present(aheadOf(*job, m_file, m_wishes));
 }
 
 void CausesPage::refresh() {
+  readWishes();
+  workOut();
+}
+
+void CausesPage::readWishes() {
   auto wishes = workshop::checkWishes(session().workshop().book(), m_job);
   if (wishes) m_wishes = std::move(*wishes);
   fillWishes();
-  workOut();
 }
 
 void CausesPage::fillWishes() {
@@ -201,27 +213,35 @@ void CausesPage::fillWishes() {
 }
 
 void CausesPage::workOut() {
-  m_again = m_watcher.isRunning();
+  m_again = m_planned.isRunning();
   if (m_again) return;
   const auto job = session().job(m_job);
-  if (!job) return;
-  m_watcher.setFuture(QtConcurrent::run(worked, *job, m_file, m_wishes));
+  if (job) m_planned.setFuture(QtConcurrent::run(aheadOf, *job, m_file, m_wishes));
 }
 
-void CausesPage::showWorked() {
-  if (!m_worked) return;
-  showLeaders(*m_worked);
-  showQuestions(*m_worked);
-  showPlan(*m_worked);
-  showMade(*m_worked);
+/// The causes and the plan now, the question when it is worked out.
+void CausesPage::present(const std::shared_ptr<const workshop::ChecksAhead>& ahead) {
+  if (!ahead) return;
+  m_ahead = ahead;
+  m_values.clear();
+  showLeaders();
+  showQuestions();
+  showPlan();
+  showMade();
   tabAsLaidOut(*this);
+  if (!m_valued.isRunning()) valueQuestions();
 }
 
-QString CausesPage::whyText(const Worked& worked, std::size_t place) const {
-  const auto& cause = worked.ahead.ranking.causes[place];
+void CausesPage::valueQuestions() {
+  m_valuedFor = m_ahead;
+  m_valued.setFuture(QtConcurrent::run(valuesOf, m_ahead, m_file));
+}
+
+QString CausesPage::whyText(std::size_t place) const {
+  const auto& cause = m_ahead->ranking.causes[place];
   QStringList lines;
   for (const auto& shift : cause.shifts) {
-    const auto& evidence = worked.ahead.known.evidence[shift.evidence];
+    const auto& evidence = m_ahead->known.evidence[shift.evidence];
     const auto feature = m_file.table.feature(evidence.key);
     const auto check = m_file.check(evidence.key);
     const bool told = evidence.kind == diagnosis::EvidenceKind::Answer && feature;
@@ -235,18 +255,18 @@ QString CausesPage::whyText(const Worked& worked, std::size_t place) const {
          lines.join(QStringLiteral("\n   "));
 }
 
-void CausesPage::showLeaders(const Worked& worked) {
-  const auto& causes = worked.ahead.ranking.causes;
+void CausesPage::showLeaders() {
+  const auto& causes = m_ahead->ranking.causes;
   std::vector<compute::CauseBar> bars;
   QStringList why;
   for (std::size_t i = 0; i < causes.size(); ++i) {
     const double p = causes[i].probability;
     bars.push_back(
         {m_file.table.causes[causes[i].cause].name, p, phrasing::likelihoodWords(p).toStdString()});
-    if (i < kLeading) why += whyText(worked, i);
+    if (i < kLeading) why += whyText(i);
   }
   m_lead->say(tr("Look first for %1: %2.").arg(text(bars.front().name), text(bars.front().words)));
-  if (worked.ahead.ranking.surprising) {
+  if (m_ahead->ranking.surprising) {
     m_lead->say(m_lead->text() + QLatin1Char(' ') +
                 tr("These answers hardly go together: ask again, or two faults are there."));
   }
@@ -255,17 +275,18 @@ void CausesPage::showLeaders(const Worked& worked) {
   m_whyText->setVisible(m_why->isChecked());
 }
 
-void CausesPage::showQuestions(const Worked& worked) {
+void CausesPage::showQuestions() {
+  if (!m_ahead) return;
   std::optional<std::size_t> best;
-  if (!worked.questions.empty() && worked.questions.front().minutes >= kWorthAsking) {
-    best = worked.questions.front().feature;
+  if (!m_values.empty() && m_values.front().minutes >= kWorthAsking) {
+    best = m_values.front().feature;
     m_firstQuestion->say(tr("Worth asking first: the answer saves about %1")
-                             .arg(phrasing::workTime(worked.questions.front().minutes)));
+                             .arg(phrasing::workTime(m_values.front().minutes)));
   } else {
     m_firstQuestion->say(tr("What was told"));
   }
   for (const Question& question : m_questions) {
-    const auto& told = worked.ahead.known.told;
+    const auto& told = m_ahead->known.told;
     const auto given = std::find_if(
         told.begin(), told.end(), [&](const auto& one) { return one.feature == question.feature; });
     const bool shown = m_more->isChecked() || best == question.feature;
@@ -278,9 +299,9 @@ void CausesPage::showQuestions(const Worked& worked) {
   }
 }
 
-void CausesPage::showMade(const Worked& worked) {
+void CausesPage::showMade() {
   clearLayout(*m_made);
-  for (const auto& made : worked.ahead.known.made) {
+  for (const auto& made : m_ahead->known.made) {
     QString result = made.clear ? tr("nothing found") : tr("could not be told");
     if (!made.found.empty()) {
       QStringList names;
@@ -296,10 +317,10 @@ void CausesPage::showMade(const Worked& worked) {
   }
 }
 
-void CausesPage::showPlan(const Worked& worked) {
+void CausesPage::showPlan() {
   clearLayout(*m_plan);
-  const auto& plan = worked.ahead.plan;
-  showFound(worked);
+  const auto& plan = m_ahead->plan;
+  showFound();
   if (plan.steps.empty()) {
     m_planWords->say(
         tr("No check left is worth its time: look again where the signs point, or "
@@ -308,12 +329,12 @@ void CausesPage::showPlan(const Worked& worked) {
   }
   m_planWords->say(tr("In this order, until it is found or given up: about %1 on average.")
                        .arg(phrasing::workTime(plan.minutes)));
-  for (std::size_t i = 0; i < plan.steps.size(); ++i) addCheck(worked, i);
+  for (std::size_t i = 0; i < plan.steps.size(); ++i) addCheck(i);
 }
 
 /// What a check found is put right before the search goes on.
-void CausesPage::showFound(const Worked& worked) {
-  const auto& known = worked.ahead.known;
+void CausesPage::showFound() {
+  const auto& known = m_ahead->known;
   for (const auto& made : known.made) {
     if (!made.waitsFor.empty()) continue;
     for (const std::size_t cause : made.found) {
@@ -345,22 +366,22 @@ void CausesPage::addFound(std::size_t cause) {
 }
 
 /// One line of the plan with its two buttons.
-void CausesPage::addCheck(const Worked& worked, std::size_t place) {
-  const auto& step = worked.ahead.plan.steps[place];
+void CausesPage::addCheck(std::size_t place) {
+  const auto& step = m_ahead->plan.steps[place];
   const auto& check = m_file.checks[step.check];
-  QString words = tr("%1. %2: %3")
-                      .arg(place + 1)
-                      .arg(text(check.name),
-                           phrasing::workTime(worked.ahead.problem.checks[step.check].minutes));
+  QString words =
+      tr("%1. %2: %3")
+          .arg(place + 1)
+          .arg(text(check.name), phrasing::workTime(m_ahead->problem.checks[step.check].minutes));
   if (step.moveMinutes > 0) {
     words += tr(", after %1 of set-up (%2)")
                  .arg(phrasing::workTime(step.moveMinutes), text(m_file.setups[step.setup].name));
   }
-  const auto& others = worked.ahead.plan.beginnings;
+  const auto& others = m_ahead->plan.beginnings;
   const auto other = std::find_if(others.begin(), others.end(),
                                   [&](const auto& one) { return one.check == step.check; });
   if (place > 0 && other != others.end()) {
-    const double more = other->minutes - worked.ahead.plan.minutes;
+    const double more = other->minutes - m_ahead->plan.minutes;
     if (more >= 1) words += tr("; taken first, %1 more on average").arg(phrasing::workTime(more));
   }
   m_plan->addWidget(new TextLabel(words, place == 0 ? TextRole::Strong : TextRole::Body, this));

@@ -32,12 +32,6 @@ class CausesPage : public Page {
   ~CausesPage() override;
   void begin(const Goal& goal) override;
 
-  /// What was worked out beside the window.
-  struct Worked {
-    workshop::ChecksAhead ahead;
-    std::vector<diagnosis::QuestionValue> questions;  ///< the best first
-  };
-
  private:
   struct Question {
     std::size_t feature = 0;
@@ -47,28 +41,33 @@ class CausesPage : public Page {
   void buildQuestions(QVBoxLayout* column);
   void buildWishes(QVBoxLayout* column);
   void refresh();
+  void readWishes();
   void workOut();
-  void showWorked();
-  void showLeaders(const Worked& worked);
-  void showQuestions(const Worked& worked);
-  void showMade(const Worked& worked);
-  void showFound(const Worked& worked);
+  void present(const std::shared_ptr<const workshop::ChecksAhead>& ahead);
+  void valueQuestions();
+  void showLeaders();
+  void showQuestions();
+  void showMade();
+  void showFound();
   void addFound(std::size_t cause);
-  void showPlan(const Worked& worked);
-  void addCheck(const Worked& worked, std::size_t place);
+  void showPlan();
+  void addCheck(std::size_t place);
   void answer(const Question& question);
   void make(std::size_t check);
   void leaveOut(std::size_t check);
   void wish(const std::string& setting, const std::string& value);
   void fillWishes();
-  [[nodiscard]] QString whyText(const Worked& worked, std::size_t place) const;
+  [[nodiscard]] QString whyText(std::size_t place) const;
 
   model::JobId m_job;
   diagnosis::CauseFile m_file;
   workshop::CheckWishes m_wishes;
   std::vector<Question> m_questions;
-  QFutureWatcher<std::shared_ptr<const Worked>> m_watcher;
-  std::shared_ptr<const Worked> m_worked;
+  std::shared_ptr<const workshop::ChecksAhead> m_ahead;
+  std::shared_ptr<const workshop::ChecksAhead> m_valuedFor;  ///< what the values are of
+  std::vector<diagnosis::QuestionValue> m_values;  ///< the best first; empty while worked out
+  QFutureWatcher<std::shared_ptr<const workshop::ChecksAhead>> m_planned;
+  QFutureWatcher<std::vector<diagnosis::QuestionValue>> m_valued;
   bool m_again = false;  ///< something changed while it was worked out
 
   TextLabel* m_lead = nullptr;
