@@ -54,29 +54,39 @@ struct Bracket {
 }  // namespace
 
 StudentTable::StudentTable(double degreesOfFreedom) {
-  m_nodes.reserve(kPieces + 1);
+  struct Node {
+    double value = 0;
+    double slope = 0;  ///< per node spacing
+  };
+  std::vector<Node> nodes;
+  nodes.reserve(kPieces + 1);
   for (int i = 0; i < kPieces; ++i) {
     const double left = 1.0 - static_cast<double>(i) / kPieces;
     const double x = kHalfWay * (1.0 - left) / left;
     const double steep = kHalfWay / (left * left) / kPieces;
-    m_nodes.push_back(
-        {studentCdf(x, degreesOfFreedom), studentDensity(x, degreesOfFreedom) * steep});
+    nodes.push_back({studentCdf(x, degreesOfFreedom), studentDensity(x, degreesOfFreedom) * steep});
   }
-  m_nodes.push_back({1.0, 0.0});
+  nodes.push_back({1.0, 0.0});
+  // Hermite: value and slope of both nodes.
+  m_pieces.reserve(kPieces);
+  for (std::size_t i = 0; i < kPieces; ++i) {
+    const Node& a = nodes[i];
+    const Node& b = nodes[i + 1];
+    const double rise = b.value - a.value;
+    m_pieces.push_back(
+        {a.value, a.slope, 3.0 * rise - 2.0 * a.slope - b.slope, a.slope + b.slope - 2.0 * rise});
+  }
 }
 
-double StudentTable::cdf(double x) const {
-  const double size = std::abs(x);
-  const double u = size / (kHalfWay + size) * kPieces;
+double StudentTable::cdf(double away, double scale) const {
+  // One division: this is what a table of packs spends its time on.
+  const double size = std::abs(away);
+  const double u = size / (kHalfWay * scale + size) * kPieces;
   const auto at = std::min(static_cast<std::size_t>(u), std::size_t{kPieces - 1});
   const double t = u - static_cast<double>(at);
-  const Node& a = m_nodes[at];
-  const Node& b = m_nodes[at + 1];
-  const double rise = b.value - a.value;
-  // Hermite: value and slope of both nodes.
-  const double upper = a.value + t * (a.slope + t * (3.0 * rise - 2.0 * a.slope - b.slope +
-                                                     t * (a.slope + b.slope - 2.0 * rise)));
-  return x < 0 ? 1.0 - upper : upper;
+  const auto& [value, slope, square, cube] = m_pieces[at];
+  const double upper = value + t * (slope + t * (square + t * cube));
+  return away < 0 ? 1.0 - upper : upper;
 }
 
 StudentMixture::StudentMixture(const StudentTable& table, std::vector<MixturePart> parts)
@@ -90,8 +100,7 @@ double StudentMixture::cdf(double x) const {
   double sum = 0;
   for (const MixturePart& part : m_parts) {
     const auto& [location, scale] = part.place;
-    const double share =
-        scale > 0 ? m_table.cdf((x - location) / scale) : (x >= location ? 1.0 : 0.0);
+    const double share = scale > 0 ? m_table.cdf(x - location, scale) : (x >= location ? 1.0 : 0.0);
     sum += part.weight * share;
   }
   return sum;

@@ -23,14 +23,15 @@ namespace sw::measure {
 class StudentTable {
  public:
   explicit StudentTable(double degreesOfFreedom);
-  [[nodiscard]] double cdf(double x) const;
+  /// At this distance from the location, in the unit of the scale, which is above 0.
+  [[nodiscard]] double cdf(double away, double scale = 1.0) const;
 
  private:
-  struct Node {
-    double value = 0;
-    double slope = 0;  ///< per node spacing
+  /// A cubic between two nodes.
+  struct Piece {
+    double value = 0, slope = 0, square = 0, cube = 0;
   };
-  std::vector<Node> m_nodes;
+  std::vector<Piece> m_pieces;
 };
 
 struct MixturePart {
