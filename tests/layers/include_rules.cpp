@@ -68,8 +68,8 @@ std::optional<Include> includeIn(const std::string& line) {
 }
 
 bool isQtFree(std::string_view folder) {
-  constexpr auto kQtFree =
-      std::to_array<std::string_view>({"base", "units", "measure", "mechanics", "signal", "figure"});
+  constexpr auto kQtFree = std::to_array<std::string_view>(
+      {"base", "units", "measure", "mechanics", "signal", "figure"});
   return std::ranges::find(kQtFree, folder) != kQtFree.end();
 }
 
