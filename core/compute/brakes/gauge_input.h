@@ -55,5 +55,4 @@ template <class Q>
 /// "0.023 mm", rounded for a note.
 [[nodiscard]] std::string shown(Length length);
 
-
 }  // namespace sw::compute
