@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
+#include "diagnosis/keyed.h"
 #include "diagnosis/number_reading.h"
 #include "model/json.h"
 
@@ -18,14 +19,9 @@ constexpr std::int64_t kSchema = 1;
 constexpr std::string_view kOther = "other";
 
 template <class Items>
-bool known(const Items& items, const std::string& key) {
-  return std::any_of(items.begin(), items.end(), [&](const auto& item) { return item.key == key; });
-}
-
-template <class Items>
 std::string readNewKey(ObjectReader& in, const Items& items) {
   std::string key = in.requiredText("key");
-  if (known(items, key)) refuse(in, "key", "causes.duplicate_key", key);
+  if (placeOfKey(items, key)) refuse(in, "key", "causes.duplicate_key", key);
   return key;
 }
 
@@ -33,13 +29,9 @@ std::string readNewKey(ObjectReader& in, const Items& items) {
 template <class Items>
 std::size_t placeOf(ObjectReader& in, std::string_view field, const Items& items,
                     const std::string& key) {
-  const auto found =
-      std::find_if(items.begin(), items.end(), [&](const auto& item) { return item.key == key; });
-  if (found == items.end()) {
-    refuse(in, field, "causes.unknown_key", key);
-    return 0;
-  }
-  return static_cast<std::size_t>(found - items.begin());
+  const auto place = placeOfKey(items, key);
+  if (!place) refuse(in, field, "causes.unknown_key", key);
+  return place.value_or(0);
 }
 
 template <class Items>
@@ -193,10 +185,8 @@ bool has(const std::vector<std::string>& list, const std::string& item) {
   return std::find(list.begin(), list.end(), item) != list.end();
 }
 
-PlannedCheck plannedCheck(const Check& check, const Circumstances& circumstances) {
-  PlannedCheck planned{
-      check.finds, check.setups, check.minutes, check.falseAlarm, check.falseAlarmMinutes,
-      check.after};
+PlannedCheck plannedHere(const Check& check, const Circumstances& circumstances) {
+  PlannedCheck planned = plannedCheck(check);
   for (const CheckVariant& variant : check.variants) {
     if (variant.discMount != circumstances.discMount) continue;
     planned.setups = variant.setups;
@@ -208,17 +198,20 @@ PlannedCheck plannedCheck(const Check& check, const Circumstances& circumstances
 }  // namespace
 
 std::optional<std::size_t> CauseFile::check(std::string_view key) const {
-  for (std::size_t i = 0; i < checks.size(); ++i) {
-    if (checks[i].key == key) return i;
-  }
-  return std::nullopt;
+  return placeOfKey(checks, key);
 }
 
 std::optional<std::size_t> CauseFile::setup(std::string_view key) const {
-  for (std::size_t i = 0; i < setups.size(); ++i) {
-    if (setups[i].key == key) return i;
-  }
-  return std::nullopt;
+  return placeOfKey(setups, key);
+}
+
+const Preset& CauseFile::presetOrFirst(std::string_view key) const {
+  return presets.at(placeOfKey(presets, key).value_or(0));
+}
+
+PlannedCheck plannedCheck(const Check& check) {
+  return {check.finds, check.setups, check.minutes, check.falseAlarm, check.falseAlarmMinutes,
+          check.after};
 }
 
 Result<CauseFile> parseCauses(std::string_view text) {
@@ -258,7 +251,7 @@ PlanProblem problemFor(const CauseFile& file, const Circumstances& circumstances
   problem.fallback = circumstances.fallbackMinutes;
   for (std::size_t i = 0; i < file.checks.size(); ++i) {
     const Check& check = file.checks[i];
-    PlannedCheck planned = plannedCheck(check, circumstances);
+    PlannedCheck planned = plannedHere(check, circumstances);
     const auto& out = circumstances.leftOut;
     const bool left = std::find(out.begin(), out.end(), i) != out.end();
     const bool able =

@@ -106,7 +106,12 @@ struct CauseFile {
 
   [[nodiscard]] std::optional<std::size_t> check(std::string_view key) const;
   [[nodiscard]] std::optional<std::size_t> setup(std::string_view key) const;
+  /// The preset of this key, or the first.
+  [[nodiscard]] const Preset& presetOrFirst(std::string_view key) const;
 };
+
+/// The check as the plan and the ranking take it, on a vehicle of the usual build.
+[[nodiscard]] PlannedCheck plannedCheck(const Check& check);
 
 /// Reads a file of causes. Errors name the field by its path: those of model::parseJson and
 /// ObjectReader; "causes.unknown_key" (detail text) for a name that stands nowhere, and

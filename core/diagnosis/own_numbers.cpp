@@ -5,6 +5,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "diagnosis/keyed.h"
 #include "diagnosis/number_reading.h"
 #include "model/json.h"
 
@@ -65,13 +66,12 @@ void readCheck(ObjectReader& in, const CauseTable& table, Check& check) {
 template <class Items, class Read>
 void readKeyed(ObjectReader& in, std::string_view list, Items& items, const Read& read) {
   readMembers(in, list, [&](ObjectReader& inner, const std::string& key) {
-    const auto item =
-        std::find_if(items.begin(), items.end(), [&](const auto& one) { return one.key == key; });
+    const auto place = placeOfKey(items, key);
     const auto* object = inner.object(key);
     if (object == nullptr) return;
-    if (item == items.end()) return refuse(inner, key, "causes.unknown_key", key);
+    if (!place) return refuse(inner, key, "causes.unknown_key", key);
     ObjectReader deep(*object, inner.pathOf(key));
-    read(deep, *item);
+    read(deep, items[*place]);
     if (const auto done = deep.finish(); !done) inner.fail(done.error());
   });
 }

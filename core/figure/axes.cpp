@@ -6,6 +6,8 @@
 #include <charconv>
 #include <cmath>
 
+#include "figure/vectors.h"
+
 namespace sw::figure {
 
 namespace {
@@ -18,14 +20,6 @@ constexpr double kNumberSize = 0.85;
 constexpr double kEmAMark = 4.5;
 constexpr double kPolarRoom = 1.9;
 constexpr double kPolarInner = 0.35;  // of the outer radius: small values stay apart
-
-Path straight(Point a, Point b, Tone tone, double width) {
-  Path path;
-  path.points = {a, b};
-  path.tone = tone;
-  path.width = width;
-  return path;
-}
 
 }  // namespace
 
@@ -93,7 +87,7 @@ void Axes::draw(Figure& figure, const AxisText& x, const AxisText& y) const {
   const double stepY = stepFor(y, m_y, 1.6 * (m_bottom - m_top));
   for (const double value : roundMarks(m_x, stepX)) {
     const Point foot = at(value, m_y.low);
-    figure.add(straight(foot, {foot.x, m_top}, Tone::Grid, 0.06));
+    figure.add(figure::line(foot, {foot.x, m_top}, Tone::Grid, 0.06));
     figure.add(Text{{foot.x, m_bottom + 0.2},
                     markText(value, stepX, x.decimals),
                     Side::Below,
@@ -103,7 +97,7 @@ void Axes::draw(Figure& figure, const AxisText& x, const AxisText& y) const {
   }
   for (const double value : roundMarks(m_y, stepY)) {
     const Point foot = at(m_x.low, value);
-    figure.add(straight(foot, {m_right, foot.y}, Tone::Grid, 0.06));
+    figure.add(figure::line(foot, {m_right, foot.y}, Tone::Grid, 0.06));
     figure.add(Text{{m_left - 0.3, foot.y},
                     markText(value, stepY, y.decimals),
                     Side::Left,
@@ -111,8 +105,8 @@ void Axes::draw(Figure& figure, const AxisText& x, const AxisText& y) const {
                     Tone::Quiet,
                     kNumberSize});
   }
-  figure.add(straight({m_left, m_bottom}, {m_right, m_bottom}, Tone::Quiet, 0.1));
-  figure.add(straight({m_left, m_top}, {m_left, m_bottom}, Tone::Quiet, 0.1));
+  figure.add(figure::line({m_left, m_bottom}, {m_right, m_bottom}, Tone::Quiet, 0.1));
+  figure.add(figure::line({m_left, m_top}, {m_left, m_bottom}, Tone::Quiet, 0.1));
   figure.add(Text{{m_right, figure.size.height - 0.1},
                   x.title,
                   Side::AboveLeft,
@@ -168,7 +162,8 @@ void Polar::draw(Figure& figure, const std::string& unit,
   const auto n = static_cast<double>(spokes.size());
   for (std::size_t i = 0; i < spokes.size(); ++i) {
     const double degrees = 360.0 * static_cast<double>(i) / n;
-    figure.add(straight(at(degrees, m_radius.low), at(degrees, m_radius.high), Tone::Grid, 0.06));
+    figure.add(
+        figure::line(at(degrees, m_radius.low), at(degrees, m_radius.high), Tone::Grid, 0.06));
     figure.add(Text{onCircle(m_centre, m_outer + 0.9, degrees), spokes[i], Side::Centre,
                     Room::Optional, Tone::Quiet, kNumberSize});
   }

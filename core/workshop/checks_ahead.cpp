@@ -16,12 +16,6 @@ namespace {
 using diagnosis::CauseFile;
 using diagnosis::Circumstances;
 
-const diagnosis::Preset& presetOf(const CauseFile& file, const std::string& key) {
-  const auto found = std::find_if(file.presets.begin(), file.presets.end(),
-                                  [&](const auto& preset) { return preset.key == key; });
-  return found == file.presets.end() ? file.presets.front() : *found;
-}
-
 /// How the vehicle stands, as far as the job says: its wheels on or off the ground.
 std::size_t setupOf(const JobState& job, const CauseFile& file, const std::string& wished) {
   if (const auto setup = file.setup(wished)) return *setup;
@@ -30,7 +24,7 @@ std::size_t setupOf(const JobState& job, const CauseFile& file, const std::strin
 
 Circumstances circumstancesOf(const JobState& job, const CauseFile& file, const CheckWishes& wishes,
                               const ShakeKnown& known) {
-  const auto& preset = presetOf(file, wishes.preset);
+  const auto& preset = file.presetOrFirst(wishes.preset);
   Circumstances here;
   here.support = job.support.value_or(preset.support);
   here.discMount = job.vehicle.fact.arrangement.discMount;
@@ -76,20 +70,14 @@ std::string setupSetting(model::JobId job) {
 }
 
 Result<CheckWishes> checkWishes(const store::Book& book, model::JobId job) {
-  CheckWishes wishes;
-  std::string texts[4];
-  const std::string keys[4] = {std::string(kPresetSetting), std::string(kGivingUpSetting),
-                               leftOutSetting(job), setupSetting(job)};
-  for (std::size_t i = 0; i < 4; ++i) {
-    auto setting = book.setting(keys[i]);
+  std::vector<std::string> texts;
+  for (const std::string& key : {std::string(kPresetSetting), std::string(kGivingUpSetting),
+                                 leftOutSetting(job), setupSetting(job)}) {
+    auto setting = book.setting(key);
     if (!setting) return failAs(setting);
-    texts[i] = setting->value_or("");
+    texts.push_back(setting->value_or(""));
   }
-  wishes.preset = texts[0];
-  wishes.givingUp = minutesIn(texts[1]);
-  wishes.leftOut = wordsIn(texts[2]);
-  wishes.setup = texts[3];
-  return wishes;
+  return CheckWishes{texts[0], minutesIn(texts[1]), wordsIn(texts[2]), texts[3]};
 }
 
 Result<ChecksAhead> checksAhead(const JobState& job, const CauseFile& file,

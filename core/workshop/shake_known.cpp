@@ -166,23 +166,16 @@ std::optional<std::size_t> repairOf(const JobState& job, const CauseFile& file, 
   return newest;
 }
 
-diagnosis::PlannedCheck likelihoods(const Check& check) {
-  diagnosis::PlannedCheck planned;
-  planned.finds = check.finds;
-  planned.falseAlarm = check.falseAlarm;
-  return planned;
-}
-
 /// What a check says of the causes, found or clear; nothing while it could not be told or waits.
 std::optional<diagnosis::Evidence> evidenceOf(const CauseFile& file, const MadeCheck& made,
                                               const std::vector<std::size_t>& repaired) {
   const Check& check = file.checks[made.check];
-  if (made.clear) return nothingFound(file.table, check.key, likelihoods(check));
+  if (made.clear) return nothingFound(file.table, check.key, plannedCheck(check));
   if (!made.waitsFor.empty()) return std::nullopt;
   std::optional<diagnosis::Evidence> evidence;
   for (const std::size_t cause : made.found) {
     if (std::find(repaired.begin(), repaired.end(), cause) != repaired.end()) continue;
-    auto one = causeFound(file.table, check.key, likelihoods(check), cause);
+    auto one = causeFound(file.table, check.key, plannedCheck(check), cause);
     if (evidence) {
       evidence->likelihood[cause] = one.likelihood[cause];
     } else {

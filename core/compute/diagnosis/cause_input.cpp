@@ -15,20 +15,6 @@ using diagnosis::Check;
 constexpr double kLeastDamping = 0.5;
 constexpr std::string_view kUnknown = "unknown";
 
-template <class Items>
-std::vector<std::string_view> keysOf(const Items& items) {
-  std::vector<std::string_view> keys;
-  for (const auto& item : items) keys.push_back(item.key);
-  return keys;
-}
-
-diagnosis::PlannedCheck resultOf(const Check& check) {
-  diagnosis::PlannedCheck planned;
-  planned.finds = check.finds;
-  planned.falseAlarm = check.falseAlarm;
-  return planned;
-}
-
 void readAnswers(InputReader& answers, const CauseFile& file, KnownOfShake& known) {
   for (std::size_t feature = 0; feature < file.table.features.size(); ++feature) {
     const auto& one = file.table.features[feature];
@@ -52,10 +38,10 @@ void readCheck(InputReader& reader, const CauseFile& file, KnownOfShake& known) 
   const Check& check = file.checks[*at];
   known.made.push_back(*at);
   if (result == "nothing") {
-    known.evidence.push_back(nothingFound(file.table, key, resultOf(check)));
+    known.evidence.push_back(nothingFound(file.table, key, plannedCheck(check)));
   } else if (cause) {
     known.evidence.push_back(
-        causeFound(file.table, key, resultOf(check), *file.table.cause(*cause)));
+        causeFound(file.table, key, plannedCheck(check), *file.table.cause(*cause)));
   }
 }
 

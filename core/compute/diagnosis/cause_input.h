@@ -12,6 +12,14 @@
 
 namespace sw::compute {
 
+/// The keys of causes, checks, set-ups or presets.
+template <class Items>
+[[nodiscard]] std::vector<std::string_view> keysOf(const Items& items) {
+  std::vector<std::string_view> keys;
+  for (const auto& item : items) keys.push_back(item.key);
+  return keys;
+}
+
 struct KnownOfShake {
   std::vector<diagnosis::Evidence> evidence;
   std::vector<std::size_t> asked;  ///< features with an answer

@@ -29,13 +29,6 @@ struct NextCheckInput {
   diagnosis::Circumstances here;
 };
 
-template <class Items>
-std::vector<std::string_view> keysOf(const Items& items) {
-  std::vector<std::string_view> keys;
-  for (const auto& item : items) keys.push_back(item.key);
-  return keys;
-}
-
 std::string time(double minutes) {
   return quantityText(minutes * kSecondsAMinute, QuantityKind::Duration);
 }
@@ -47,11 +40,9 @@ std::string about(double minutes) {
 void readHere(InputReader& reader, const CauseFile& file, NextCheckInput& input) {
   auto& here = input.here;
   const auto preset = reader.fields().oneOf("shop", keysOf(file.presets));
-  for (const auto& one : file.presets) {
-    if (one.key != preset.value_or(file.presets.front().key)) continue;
-    here.support = one.support;
-    here.equipment = one.equipment;
-  }
+  const auto& shop = file.presetOrFirst(preset.value_or(""));
+  here.support = shop.support;
+  here.equipment = shop.equipment;
   here.support = reader.choice<model::SupportKind>("support").value_or(here.support);
   here.discMount = reader.choice<model::DiscMount>("disc_mount");
   const auto setup = reader.fields().oneOf("set_up", keysOf(file.setups));
