@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <array>
 
+#include "compute/diagnosis/cause_input.h"
 #include "compute/diagnosis/causes_picture.h"
 #include "phrasing/cause_words.h"
 #include "ui/bench/figure_view.h"
@@ -62,9 +63,7 @@ std::vector<diagnosis::QuestionValue> valuesOf(const Ahead& ahead, const CauseFi
 
 CausesPage::CausesPage(ShopSession& session, QWidget* parent)
     : Page(session, "causesPage", parent) {
-  const auto shop = session.shop();
-  auto file = shop ? workshop::causesOf(**shop) : Result<CauseFile>{};
-  if (shop && file) m_file = std::move(*file);
+  readNumbers();
   build();
   connect(&session, &ShopSession::changed, this, [this] {
     if (isVisible()) refresh();
@@ -194,7 +193,15 @@ void CausesPage::refresh() {
   workOut();
 }
 
+/// The shop may have put in its own.
+void CausesPage::readNumbers() {
+  const auto shop = session().shop();
+  auto file = shop ? workshop::causesOf(**shop) : Result<CauseFile>{};
+  if (shop && file) m_file = std::move(*file);
+}
+
 void CausesPage::readWishes() {
+  readNumbers();
   auto wishes = workshop::checkWishes(session().workshop().book(), m_job);
   if (wishes) m_wishes = std::move(*wishes);
   fillWishes();
@@ -242,13 +249,8 @@ QString CausesPage::whyText(std::size_t place) const {
   QStringList lines;
   for (const auto& shift : cause.shifts) {
     const auto& evidence = m_ahead->known.evidence[shift.evidence];
-    const auto feature = m_file.table.feature(evidence.key);
-    const auto check = m_file.check(evidence.key);
-    const bool told = evidence.kind == diagnosis::EvidenceKind::Answer && feature;
-    const std::string& what = told    ? m_file.table.features[*feature].ask
-                              : check ? m_file.checks[*check].name
-                                      : evidence.key;
-    lines += tr("%1: %2").arg(text(what), phrasing::speaksWords(cause.probability, shift.without));
+    lines += tr("%1: %2").arg(text(compute::evidenceWords(m_file, evidence)),
+                              phrasing::speaksWords(cause.probability, shift.without));
   }
   if (lines.isEmpty()) lines += tr("nothing told yet: only how often it is met");
   return text(m_file.table.causes[cause.cause].name) + QStringLiteral("\n   ") +
@@ -393,12 +395,13 @@ void CausesPage::addCheck(std::size_t place) {
   now->setAccessibleName(tr("Do this check: %1").arg(text(check.name)));
   connect(now, &QPushButton::clicked, this, [this, at = step.check] { make(at); });
   buttons->addWidget(now);
+  m_plan->addWidget(row);
+  if (check.first) return;  // what keeps a driver safe is not left out
   auto* out = new WordButton("out", tr("Leave it out"), this);
   out->setObjectName(QStringLiteral("out_") + text(check.key));
   out->setAccessibleName(tr("Leave it out: %1").arg(text(check.name)));
   connect(out, &QPushButton::clicked, this, [this, at = step.check] { leaveOut(at); });
   buttons->addWidget(out);
-  m_plan->addWidget(row);
 }
 
 void CausesPage::answer(const Question& question) {

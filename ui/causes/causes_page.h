@@ -41,6 +41,7 @@ class CausesPage : public Page {
   void buildQuestions(QVBoxLayout* column);
   void buildWishes(QVBoxLayout* column);
   void refresh();
+  void readNumbers();
   void readWishes();
   void workOut();
   void present(const std::shared_ptr<const workshop::ChecksAhead>& ahead);
