@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "compute/verdict_mark.h"
 
@@ -12,6 +13,7 @@ namespace sw::compute {
 namespace {
 
 constexpr int kWavePieces = 72;
+constexpr std::size_t kFewPlaces = 36;
 
 }  // namespace
 
@@ -69,6 +71,23 @@ std::vector<figure::Point> tiltWave(const mechanics::DiscRunout& runout) {
     wave.push_back({place, mean + amount * std::cos(place * std::numbers::pi / 180 - high)});
   }
   return wave;
+}
+
+void drawTurn(figure::Figure& figure, const std::vector<Length>& readings, const OnPaper& onPaper,
+              figure::Tone tone, figure::MarkShape mark) {
+  figure::Path path;
+  path.tone = tone;
+  path.width = 0.1;
+  for (std::size_t i = 0; i <= readings.size(); ++i) {
+    path.points.push_back(
+        onPaper(placeOf(i, readings.size()), inMillimetres(readings[i % readings.size()])));
+  }
+  const auto places = path.points;
+  figure.add(std::move(path));
+  const double radius = readings.size() > kFewPlaces ? 0.18 : 0.3;
+  for (const figure::Point& place : places) {
+    figure.add(figure::Mark{place, mark, tone, radius});
+  }
 }
 
 figure::Tone rangeTone(Verdict verdict) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -41,6 +42,12 @@ struct Thinnest {
 
 /// The wave of the seat's tilt about the mean as places and values.
 [[nodiscard]] std::vector<figure::Point> tiltWave(const mechanics::DiscRunout& runout);
+
+/// Where a place, in degrees, and a value lie in a view.
+using OnPaper = std::function<figure::Point(double place, double value)>;
+/// The readings as a closed turn with a mark each: the first stands at its end again.
+void drawTurn(figure::Figure& figure, const std::vector<Length>& readings, const OnPaper& onPaper,
+              figure::Tone tone, figure::MarkShape mark);
 
 /// The tone of a range that was judged.
 [[nodiscard]] figure::Tone rangeTone(Verdict verdict);

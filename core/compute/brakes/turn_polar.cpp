@@ -22,7 +22,6 @@ using figure::Side;
 using figure::Text;
 using figure::Tone;
 
-constexpr std::size_t kFewPlaces = 36;
 constexpr double kBesideMark = 0.9;  // em, of a text from the mark it names
 
 const std::vector<std::string> kSpokes{"0°", "90°", "180°", "270°"};
@@ -43,19 +42,6 @@ Path closed(const Polar& polar, const std::vector<Point>& values, Tone tone, dou
   path.closed = true;
   for (const Point& value : values) path.points.push_back(polar.at(value.x, value.y));
   return path;
-}
-
-void drawTurn(Figure& figure, const Polar& polar, const std::vector<Length>& readings, Tone tone,
-              MarkShape mark) {
-  std::vector<Point> values;
-  for (std::size_t i = 0; i < readings.size(); ++i) {
-    values.push_back({placeOf(i, readings.size()), inMillimetres(readings[i])});
-  }
-  Path path = closed(polar, values, tone, 0.1);
-  const auto places = path.points;
-  figure.add(std::move(path));
-  const double radius = readings.size() > kFewPlaces ? 0.18 : 0.3;
-  for (const Point& place : places) figure.add(Mark{place, mark, tone, radius});
 }
 
 /// The ring between two values, and its edges.
@@ -98,9 +84,10 @@ Figure polarRunout(const mechanics::DiscRunoutInput& input, const mechanics::Dis
   const auto wave = tiltWave(runout);
   for (const Point& value : wave) range.include(value.y);
   const Polar polar(size, range);
+  const OnPaper onPaper = [&](double place, double value) { return polar.at(place, value); };
   if (input.limit) drawAllowed(figure, polar, allowedBand(runout.averaged, *input.limit));
   polar.draw(figure, "mm", kSpokes);
-  drawTurn(figure, polar, runout.averaged, Tone::Ink, MarkShape::Ring);
+  drawTurn(figure, runout.averaged, onPaper, Tone::Ink, MarkShape::Ring);
   if (!(runout.tilt.amount.si() > 0)) return figure;
   figure.add(closed(polar, wave, Tone::Accent, 0.16));
   const double high = runout.tilt.angle.si() * 180 / std::numbers::pi;
@@ -120,12 +107,13 @@ Figure polarThickness(const mechanics::DiscThicknessInput& input,
     for (const Length reading : *readings) range.include(inMillimetres(reading));
   }
   const Polar polar(size, range);
+  const OnPaper onPaper = [&](double place, double value) { return polar.at(place, value); };
   if (input.variationLimit) drawAllowed(figure, polar, allowedBand(wider, *input.variationLimit));
   polar.draw(figure, "mm", kSpokes);
   if (!input.otherRadius.empty()) {
-    drawTurn(figure, polar, input.otherRadius, Tone::Second, MarkShape::Triangle);
+    drawTurn(figure, input.otherRadius, onPaper, Tone::Second, MarkShape::Triangle);
   }
-  drawTurn(figure, polar, input.readings, Tone::Ink, MarkShape::Ring);
+  drawTurn(figure, input.readings, onPaper, Tone::Ink, MarkShape::Ring);
   const Thinnest thinnest = thinnestOf(input);
   const Point spot = polar.at(thinnest.place, inMillimetres(thinnest.thickness));
   figure.add(verdictMark(spot, disc.minimum.verdict, 0.55));

@@ -33,25 +33,8 @@ constexpr double kBeyond = 400;    // the range is drawn behind the end of the t
 constexpr double kRangeAt = 382;
 constexpr double kThinnestBelow = 0.08;  // of the span: room for its figure
 constexpr double kWordsBelow = 0.14;     // of the span: room for where discard lies
-constexpr std::size_t kFewPlaces = 36;
 
 const AxisText kPlaces{.title = "place on the disc, deg", .decimals = 0, .step = 90};
-
-/// The readings as a closed turn: the first stands at its end again.
-void drawTurn(Figure& figure, const Axes& axes, const std::vector<Length>& readings, Tone tone,
-              MarkShape mark) {
-  Path path;
-  path.tone = tone;
-  path.width = 0.1;
-  for (std::size_t i = 0; i <= readings.size(); ++i) {
-    path.points.push_back(
-        axes.inside(placeOf(i, readings.size()), inMillimetres(readings[i % readings.size()])));
-  }
-  const auto places = path.points;
-  figure.add(std::move(path));
-  const double radius = readings.size() > kFewPlaces ? 0.18 : 0.3;
-  for (const Point& place : places) figure.add(Mark{place, mark, tone, radius});
-}
 
 struct Corner {
   Point at;
@@ -171,10 +154,11 @@ Figure unrolledRunout(const mechanics::DiscRunoutInput& input, const mechanics::
   range.include(mean - 1.1 * inMillimetres(runout.tilt.amount));
   range.include(mean + 1.1 * inMillimetres(runout.tilt.amount));
   const Axes axes(size, {0, kBeyond}, range);
+  const OnPaper onPaper = [&](double place, double value) { return axes.inside(place, value); };
   if (input.limit) drawAllowed(figure, axes, runout.averaged, *input.limit);
   axes.draw(figure, kPlaces, {.title = "reading, mm"});
   if (runout.tilt.amount.si() > 0) drawTilt(figure, axes, runout);
-  drawTurn(figure, axes, runout.averaged, Tone::Ink, MarkShape::Ring);
+  drawTurn(figure, runout.averaged, onPaper, Tone::Ink, MarkShape::Ring);
   drawRange(figure, axes, extremes, runout.total.verdict);
   return figure;
 }
@@ -201,15 +185,16 @@ Figure unrolledThickness(const mechanics::DiscThicknessInput& input,
     }
   }
   const Axes axes(size, {0, kBeyond}, range);
+  const OnPaper onPaper = [&](double place, double value) { return axes.inside(place, value); };
   if (input.variationLimit) drawAllowed(figure, axes, wider, *input.variationLimit);
   axes.draw(figure, kPlaces, {.title = "thickness, mm"});
   if (input.discard) drawDiscard(figure, axes, disc, *input.discard);
   if (!input.otherRadius.empty()) {
-    drawTurn(figure, axes, input.otherRadius, Tone::Second, MarkShape::Triangle);
+    drawTurn(figure, input.otherRadius, onPaper, Tone::Second, MarkShape::Triangle);
     figure.add(Text{axes.inside(0, inMillimetres(input.otherRadius.front())), "other radius",
                     Side::AboveRight, Room::Movable, Tone::Second, 0.85});
   }
-  drawTurn(figure, axes, input.readings, Tone::Ink, MarkShape::Ring);
+  drawTurn(figure, input.readings, onPaper, Tone::Ink, MarkShape::Ring);
   drawRange(figure, axes, extremes, disc.variation.verdict);
   drawThinnest(figure, axes, input, disc);
   return figure;
