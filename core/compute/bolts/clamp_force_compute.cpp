@@ -77,7 +77,8 @@ Result<void> putImplied(const ClampInput& input, const BoltJoint& joint, Outcome
   if (!factor) return asInputError(factor.error());
   outcome.result["nut_factor"] = spanJson(*factor, *factor);
   if (input.nutFactor) {
-    outcome.notes.push_back({"not_used", "/nut_factor is not used: torque and force give it."});
+    outcome.notes.push_back(
+        {"not_used", "The nut factor typed is not used: torque and force give it."});
   }
   const auto friction = mechanics::impliedFriction(*input.torque, *input.clampForce, joint);
   if (friction) outcome.result["implied_friction"] = plainNumber(*friction);

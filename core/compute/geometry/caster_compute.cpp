@@ -115,7 +115,7 @@ void noteSwing(const CasterInput& input, std::vector<Note>& notes) {
                      "1 / (2 sin turn); 1.5, 1.432 and 1.556 for 20 degrees, met in "
                      "public, are not."});
     if (input.inclination) {
-      notes.push_back({"not_used", "/kingpin_inclination counts only for the exact method."});
+      notes.push_back({"not_used", "The kingpin inclination counts only for the exact method."});
     }
   }
   notes.push_back({"level_turntables",

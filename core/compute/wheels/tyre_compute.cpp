@@ -3,6 +3,7 @@
 
 #include "compute/input_reader.h"
 #include "compute/output.h"
+#include "compute/picture_parts.h"
 #include "compute/wheels/tyre_picture.h"
 #include "compute/wheels/tyre_reading.h"
 #include "compute/wheels/wheels.h"
@@ -102,7 +103,7 @@ Result<void> putDiameter(const TyreInput& input, Outcome& outcome) {
   const auto nominal = dimensionsOf(input.tyre, "designation", input.assumedAspect);
   if (!nominal && nominal.error().code != ErrorCode::Degenerate) return failAs(nominal);
   if (nominal) {
-    noteMarking(*nominal, "designation", outcome.notes);
+    noteMarking(*nominal, "The tyre", outcome.notes);
     result["aspect"] = plainNumber(nominal->aspect);
     result["aspect_from"] = word(nominal->aspectSource);
     result["nominal_diameter"] = quantityText(nominal->diameter);
@@ -174,6 +175,16 @@ Result<void> putOther(const TyreInput& input, Outcome& outcome) {
   return {};
 }
 
+/// What the marking comes to, before all other notes.
+void noteSize(const TyreInput& input, Outcome& outcome) {
+  const auto size = dimensionsOf(input.tyre, "designation", input.assumedAspect);
+  if (!size) return;
+  outcome.notes.insert(outcome.notes.begin(),
+                       {"size", "As marked it is " + labelText(size->diameter, 3) + " across and " +
+                                    labelText(input.tyre.sectionWidth, 3) + " wide, on a " +
+                                    shortNumber(input.tyre.rimCode, 1) + " inch rim."});
+}
+
 }  // namespace
 
 Result<Outcome> runTyre(const Json& json) {
@@ -185,6 +196,7 @@ Result<Outcome> runTyre(const Json& json) {
   putLoads(input->tyre, outcome);
   if (auto done = putLoadAndPressure(*input, outcome); !done) return failAs(done);
   if (auto done = putOther(*input, outcome); !done) return failAs(done);
+  noteSize(*input, outcome);
   outcome.notes.push_back({"documentation",
                            "Which tyres may be fitted is in the vehicle's documentation and local "
                            "rules."});

@@ -117,8 +117,11 @@ constexpr std::string_view kExampleOutput =
     "hot_pressure": "2.21671313343854 bar"},
   "notes": [
     {
+      "code": "size",
+      "text": "As marked it is 734 mm across and 215 mm wide, on a 15 inch rim."},
+    {
       "code": "assumed_aspect",
-      "text": "/designation: no aspect is marked, so 82 % was taken. Trade lists say 82 %,)"
+      "text": "The tyre: no aspect is marked, so 82 % was taken. Trade lists say 82 %,)"
     R"( others 80 %, about 1 % of the diameter apart; a roll-out settles it."},
     {
       "code": "pressure_documentation",

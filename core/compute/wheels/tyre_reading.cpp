@@ -21,7 +21,7 @@ constexpr int kMostTurns = 100;
 Result<RollingCircumference> fromMarking(const RollingInput& input, std::vector<Note>& notes) {
   const auto dimensions = dimensionsOf(*input.tyreOn, "tyre_on", input.assumedAspect);
   if (!dimensions) return failAs(dimensions);
-  noteMarking(*dimensions, "tyre_on", notes);
+  noteMarking(*dimensions, "The tyre on it", notes);
   const auto convention =
       input.convention.value_or(mechanics::conventionOf(input.tyreOn->construction));
   return mechanics::circumferenceFromDiameter(dimensions->diameter, convention, input.treadWorn);
@@ -38,7 +38,7 @@ Result<RollingCircumference> fromSource(const RollingInput& input, std::vector<N
   if (input.tyreOn) return fromMarking(input, notes);
   if (input.treadWorn.si() != 0) {
     notes.push_back({"not_used",
-                     "/tread_worn counts for a marked size only; what is measured has "
+                     "The tread worn off counts for a marked size only; what is measured has "
                      "its wear in it."});
   }
   if (input.rollOut) return mechanics::circumferenceFromRollOut(*input.rollOut, input.turns);
@@ -69,9 +69,9 @@ Result<mechanics::TyreDimensions> dimensionsOf(const mechanics::TyreDesignation&
   return tl::make_unexpected(dimensions.error().about(path));
 }
 
-void noteMarking(const mechanics::TyreDimensions& dimensions, std::string_view key,
+void noteMarking(const mechanics::TyreDimensions& dimensions, std::string_view which,
                  std::vector<Note>& notes) {
-  const std::string at = "/" + std::string(key) + ": ";
+  const std::string at = std::string(which) + ": ";
   if (dimensions.aspectSource == mechanics::AspectSource::Assumed) {
     notes.push_back({"assumed_aspect", at + "no aspect is marked, so " +
                                            fullPrecision(dimensions.aspect) +

@@ -24,7 +24,7 @@ namespace sw::compute {
                                                              double assumedAspect);
 
 /// What is worth saying about a diameter from a marking: assumed_aspect, nominal_inches.
-void noteMarking(const mechanics::TyreDimensions& dimensions, std::string_view key,
+void noteMarking(const mechanics::TyreDimensions& dimensions, std::string_view which,
                  std::vector<Note>& notes);
 
 /// How far a wheel rolls, from one of: tyre_on, diameter, static_radius, roll_out with turns.

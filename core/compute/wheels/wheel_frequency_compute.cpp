@@ -80,7 +80,7 @@ Result<Wheels> wheelsOf(const FrequencyInput& input, std::vector<Note>& notes) {
   const auto dimensions =
       dimensionsOf(*input.builtWith, "built_with_tyre", input.rolling.assumedAspect);
   if (!dimensions) return failAs(dimensions);
-  noteMarking(*dimensions, "built_with_tyre", notes);
+  noteMarking(*dimensions, "The tyre it was built with", notes);
   // One convention for both, or a tyre would not even agree with itself.
   const auto convention =
       input.rolling.convention.value_or(mechanics::conventionOf(input.builtWith->construction));
@@ -193,7 +193,8 @@ void noteBasis(const FrequencyInput& input, const Wheels& wheels, std::vector<No
 void noteDial(const FrequencyInput& input, std::vector<Note>& notes) {
   if (input.speedFrom == SpeedFrom::True) {
     if (!input.builtWith) return;
-    notes.push_back({"not_used", "/built_with_tyre counts only for speeds from the dial."});
+    notes.push_back(
+        {"not_used", "The tyre it was built with counts only for speeds from the dial."});
     return;
   }
   notes.push_back({"dial_follows_its_tyre",
