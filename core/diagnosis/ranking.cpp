@@ -45,7 +45,8 @@ void bringToOne(std::vector<double>& values) {
 }  // namespace
 
 Evidence answered(const CauseTable& table, std::size_t feature, std::size_t answer) {
-  Evidence evidence{EvidenceKind::Answer, table.features[feature].key, {}};
+  const Feature& asked = table.features[feature];
+  Evidence evidence{EvidenceKind::Answer, asked.key, {}, asked.answers[answer].word};
   for (const Cause& cause : table.causes) {
     evidence.likelihood.push_back(cause.answers[feature][answer]);
   }

@@ -37,6 +37,7 @@ struct Evidence {
   EvidenceKind kind = EvidenceKind::Answer;
   std::string key;  ///< of the feature, the check or the cause that was repaired
   std::vector<double> likelihood;
+  std::string answer = {};  ///< the word of an answer
 };
 
 /// An answer that was given.

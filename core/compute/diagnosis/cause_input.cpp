@@ -161,7 +161,9 @@ std::string evidenceWords(const CauseFile& file, const diagnosis::Evidence& evid
     case EvidenceKind::Answer:
     case EvidenceKind::Trace:
       if (const auto feature = file.table.feature(evidence.key)) {
-        return file.table.features[*feature].ask;
+        const auto& asked = file.table.features[*feature];
+        const auto answer = asked.answer(evidence.answer);
+        return answer ? asked.ask + " " + asked.answers[*answer].text : asked.ask;
       }
       break;
     case EvidenceKind::Check:

@@ -83,7 +83,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "more likely than not",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks strongly for it",
             "without": 0.0829493087557604}]},
       {
@@ -93,7 +93,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "hardly matters",
             "without": 0.0552995391705069}]},
       {
@@ -103,7 +103,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks for it",
             "without": 0.0184331797235023}]},
       {
@@ -113,7 +113,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks strongly against it",
             "without": 0.165898617511521}]},
       {
@@ -123,7 +123,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks against it",
             "without": 0.0645161290322581}]},
       {
@@ -133,7 +133,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks against it",
             "without": 0.0645161290322581}]},
       {
@@ -143,7 +143,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks against it",
             "without": 0.0829493087557604}]},
       {
@@ -153,7 +153,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks against it",
             "without": 0.0460829493087558}]},
       {
@@ -163,7 +163,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks against it",
             "without": 0.0460829493087558}]},
       {
@@ -173,7 +173,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "hardly matters",
             "without": 0.0276497695852535}]},
       {
@@ -183,7 +183,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks against it",
             "without": 0.0368663594470046}]},
       {
@@ -193,7 +193,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "hardly matters",
             "without": 0.0184331797235023}]},
       {
@@ -203,7 +203,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks against it",
             "without": 0.0460829493087558}]},
       {
@@ -213,7 +213,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks against it",
             "without": 0.0460829493087558}]},
       {
@@ -223,7 +223,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks against it",
             "without": 0.0276497695852535}]},
       {
@@ -233,7 +233,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks strongly against it",
             "without": 0.0460829493087558}]},
       {
@@ -243,7 +243,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks against it",
             "without": 0.0276497695852535}]},
       {
@@ -253,7 +253,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "hardly matters",
             "without": 0.00921658986175115}]},
       {
@@ -263,7 +263,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks against it",
             "without": 0.0184331797235023}]},
       {
@@ -273,7 +273,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks against it",
             "without": 0.0184331797235023}]},
       {
@@ -283,7 +283,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks strongly against it",
             "without": 0.0368663594470046}]},
       {
@@ -293,7 +293,7 @@ constexpr std::string_view kExampleOutput = R"({
         "in_words": "hardly",
         "because": [
           {
-            "known": "And when you brake?",
+            "known": "And when you brake? Only then",
             "effect": "speaks against it",
             "without": 0.0138248847926267}]}],
     "surprising": false},
