@@ -34,6 +34,8 @@ std::map<std::string, std::string> ofComplaint(const model::Complaint& complaint
   if (complaint.braking != BrakingAnswer::Unknown) {
     told["braking"] = std::string(wordOf(complaint.braking));
   }
+  if (complaint.whereFelt == "steering wheel") told["felt_in_seat"] = "no";
+  if (complaint.whereFelt == "seat or floor") told["felt_in_seat"] = "yes";
   if (complaint.onsetRising && complaint.releaseFalling) {
     const double share = complaint.releaseFalling->si / complaint.onsetRising->si;
     told["goes_on_slower"] = share < kGoesOnBelow ? "yes" : "no";
@@ -41,10 +43,15 @@ std::map<std::string, std::string> ofComplaint(const model::Complaint& complaint
   return told;
 }
 
-/// The newest answer to each question; what was told one by one goes before the complaint.
+/// The newest answer to each question. What was told one by one goes before what a step saw under
+/// the same key, and that before the complaint.
 std::vector<ToldAnswer> toldIn(const JobState& job, const CauseFile& file) {
   std::map<std::string, std::string> answers;
   if (job.complaint) answers = ofComplaint(*job.complaint);
+  for (const diagnosis::Feature& feature : file.table.features) {
+    const auto* seen = job.observed(feature.key, std::nullopt);
+    if (seen != nullptr && feature.answer(seen->value)) answers[feature.key] = seen->value;
+  }
   for (const model::Entry* entry : job.valid) {
     if (const auto* told = model::as<model::ShakeTold>(*entry)) {
       answers[told->feature] = told->answer;
