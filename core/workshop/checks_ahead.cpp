@@ -80,6 +80,19 @@ Result<CheckWishes> checkWishes(const store::Book& book, model::JobId job) {
   return CheckWishes{texts[0], minutesIn(texts[1]), wordsIn(texts[2]), texts[3]};
 }
 
+std::optional<std::string> placeForCheck(const JobState& job) {
+  std::size_t first = job.runs.size();  // run with a hold that is not passed
+  for (const HoldView& hold : job.holds) {
+    if (!hold.passed()) first = std::min(first, job.steps[hold.step].run);
+  }
+  if (first == job.runs.size()) return std::nullopt;
+  for (std::size_t run = first; run-- > 0;) {
+    const std::string& procedure = job.runs[run].fact.procedure;
+    if (job.newestRun(procedure, std::nullopt) == run) return procedure;
+  }
+  return std::nullopt;
+}
+
 Result<ChecksAhead> checksAhead(const JobState& job, const CauseFile& file,
                                 const CheckWishes& wishes) {
   ChecksAhead ahead;

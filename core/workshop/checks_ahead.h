@@ -35,6 +35,10 @@ inline constexpr std::string_view kGivingUpSetting = "causes.giving_up";
 [[nodiscard]] std::string leftOutSetting(model::JobId job);
 [[nodiscard]] std::string setupSetting(model::JobId job);
 
+/// The procedure behind whose run a check is to stand so that it can be made now: the last before a
+/// hold that is not passed. Nothing where it can stand at the end, or nowhere before a hold.
+[[nodiscard]] std::optional<std::string> placeForCheck(const JobState& job);
+
 struct ChecksAhead {
   ShakeKnown known;
   diagnosis::Ranking ranking;

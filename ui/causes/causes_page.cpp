@@ -249,10 +249,12 @@ QString CausesPage::whyText(std::size_t place) const {
   QStringList lines;
   for (const auto& shift : cause.shifts) {
     const auto& evidence = m_ahead->known.evidence[shift.evidence];
-    lines += tr("%1: %2").arg(text(compute::evidenceWords(m_file, evidence)),
-                              phrasing::speaksWords(cause.probability, shift.without));
+    const QString speaks = phrasing::speaksWords(cause.probability, shift.without);
+    if (speaks == phrasing::speaksWords(0.5, 0.5)) continue;  // hardly matters
+    lines += tr("%1: %2").arg(text(compute::evidenceWords(m_file, evidence)), speaks);
   }
-  if (lines.isEmpty()) lines += tr("nothing told yet: only how often it is met");
+  if (lines.isEmpty())
+    lines += tr("nothing told speaks for or against it; it is how often it is met");
   return text(m_file.table.causes[cause.cause].name) + QStringLiteral("\n   ") +
          lines.join(QStringLiteral("\n   "));
 }
@@ -416,6 +418,8 @@ void CausesPage::answer(const Question& question) {
 void CausesPage::make(std::size_t check) {
   workshop::StartProcedure start;
   start.procedure = m_file.checks[check].procedure;
+  const auto before = session().job(m_job);
+  if (before) start.after = workshop::placeForCheck(**before);
   if (!session().perform(start, {m_job, {}, {}, {}, {}})) return;
   const auto job = session().job(m_job);
   const auto run = job ? (*job)->newestRun(start.procedure, std::nullopt) : std::nullopt;

@@ -76,14 +76,41 @@ TEST_F(Shake, AnAnswerThatIsNoneIsRefusedByName) {
 
 TEST_F(Shake, TheComplaintItselfIsEvidence) {
   shop.ok(R"({"do":"complaint","onset_rising":"70 km/h","release_falling":"50 km/h",)"
-          R"("speed_source":"dial","braking":"no","after_bump":"yes","speed_band":"yes"})");
+          R"("speed_source":"dial","braking":"no","after_bump":"yes","speed_band":"yes",)"
+          R"("where_felt":"seat or floor"})");
   std::vector<std::string> told;
   for (const auto& one : ahead().known.told) {
     told.push_back(file.table.features[one.feature].key + "=" +
                    file.table.features[one.feature].answers[one.answer].word);
   }
-  EXPECT_EQ(told, (std::vector<std::string>{"after_bump=yes", "braking=no", "goes_on_slower=yes",
-                                            "steady=yes"}));
+  EXPECT_EQ(told, (std::vector<std::string>{"after_bump=yes", "braking=no", "felt_in_seat=yes",
+                                            "goes_on_slower=yes", "steady=yes"}));
+}
+
+TEST_F(Shake, WhatAStepSawUnderTheSameKeyAnswersTheQuestion) {
+  start("free-checks");
+  observe("free-checks/recent_work", "recent_work", "brakes_or_hub");
+  const auto told = ahead().known.told;
+  ASSERT_EQ(told.size(), 1U);
+  EXPECT_EQ(file.table.features[told[0].feature].key, "recent_work");
+  EXPECT_EQ(file.table.features[told[0].feature].answers[told[0].answer].word, "brakes_or_hub");
+  tell("recent_work", "steering");  // asked again, the newer answer counts
+  EXPECT_EQ(file.table.features[told[0].feature].answers[ahead().known.told[0].answer].word,
+            "steering");
+}
+
+TEST_F(Shake, ACheckIsPlacedBeforeTheFirstHoldThatIsNotPassed) {
+  EXPECT_EQ(workshop::placeForCheck(shop.state()), std::nullopt);  // nothing hinders: at the end
+  start("free-checks");
+  EXPECT_EQ(workshop::placeForCheck(shop.state()), std::nullopt);
+  start("make-safe-and-lift");  // holds until the support was looked at
+  EXPECT_EQ(workshop::placeForCheck(shop.state()), "free-checks");
+  shop.ok(R"({"do":"start_procedure","procedure":"panhard-check","after":"free-checks"})");
+  const auto job = shop.state();
+  const auto run = job.newestRun("panhard-check", std::nullopt);
+  ASSERT_TRUE(run);
+  EXPECT_EQ(*run, 1U);
+  EXPECT_EQ(workshop::placeForCheck(job), "panhard-check");
 }
 
 TEST_F(Shake, ACheckThatFoundItsCauseMakesItLead) {
