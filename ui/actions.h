@@ -22,6 +22,7 @@ enum class ActionId {
   Bench,
   Vehicle,
   Complaint,
+  Causes,
   Kit,
   Work,
   Quick,

@@ -33,9 +33,9 @@ namespace {
 
 constexpr std::pair<ActionId, PageId> kJobPages[] = {
     {ActionId::Vehicle, PageId::Vehicle}, {ActionId::Complaint, PageId::Complaint},
-    {ActionId::Kit, PageId::Kit},         {ActionId::Work, PageId::Work},
-    {ActionId::Quick, PageId::Quick},     {ActionId::Sheet, PageId::Sheet},
-    {ActionId::Finish, PageId::Finish}};
+    {ActionId::Causes, PageId::Causes},   {ActionId::Kit, PageId::Kit},
+    {ActionId::Work, PageId::Work},       {ActionId::Quick, PageId::Quick},
+    {ActionId::Sheet, PageId::Sheet},     {ActionId::Finish, PageId::Finish}};
 
 /// Buttons that a job's bar has no need of, in the order they make room.
 constexpr ActionId kMayWait[] = {ActionId::Look, ActionId::Instruments, ActionId::Bench};

@@ -8,6 +8,8 @@
 
 #include "ui/bench/bench_page.h"
 #include "ui/causes/causes_page.h"
+#include "ui/causes/learning_page.h"
+#include "ui/causes/numbers_page.h"
 #include "ui/complaint/complaint_page.h"
 #include "ui/complaint/new_job_page.h"
 #include "ui/finish/finish_page.h"
@@ -34,6 +36,9 @@ constexpr std::array kPages{
     PageRow{PageId::Complaint, "the complaint, causes looked at, the start of the plan",
             PageScope::Job},
     PageRow{PageId::Causes, "what makes it shake, and which check next", PageScope::Job},
+    PageRow{PageId::Numbers, "the numbers of causes and checks, and the shop's own",
+            PageScope::Book},
+    PageRow{PageId::Learning, "what ended jobs taught of causes", PageScope::Book},
     PageRow{PageId::Instruments, "scales, gauges and wrenches, and own checks of them",
             PageScope::Book},
     PageRow{PageId::Kit, "tools, parts and consumables of the plan, ticked off", PageScope::Job},
@@ -64,6 +69,10 @@ Page* makePage(PageId id, ShopSession& session, QWidget* parent) {
       return new ComplaintPage(session, parent);
     case PageId::Causes:
       return new CausesPage(session, parent);
+    case PageId::Numbers:
+      return new NumbersPage(session, parent);
+    case PageId::Learning:
+      return new LearningPage(session, parent);
     case PageId::Instruments:
       return new InstrumentsPage(session, parent);
     case PageId::Kit:

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <array>
 #include <nlohmann/json.hpp>
 #include <ostream>
@@ -8,6 +9,7 @@
 #include "commands/commands.h"
 #include "procedures/library.h"
 #include "report/book_lists.h"
+#include "report/lesson_list.h"
 #include "report/spec_list.h"
 #include "workshop/workshop.h"
 
@@ -59,14 +61,28 @@ Result<std::vector<report::SpecRow>> specsOf(const CommandContext& context,
   return report::specRows(*needs, **shop, id);
 }
 
+int writeLessons(CommandContext& context, const workshop::Workshop& workshop) {
+  const auto learning = workshop::shopLearning(workshop);
+  if (!learning) return context.fail(learning.error());
+  const auto shop = workshop.shop();
+  if (!shop) return context.fail(shop.error());
+  if (context.arguments.has("json")) {
+    context.streams.out << report::lessonsJson(*learning, **shop).dump(2) << '\n';
+  } else {
+    context.streams.out << report::lessonsText(*learning, **shop);
+  }
+  return toInt(ExitCode::Done);
+}
+
 int run(CommandContext& context) {
   const auto& words = context.arguments.positional();
   const std::string what = words.empty() ? std::string{} : words.front();
-  if (what != "vehicles" && what != "jobs" && what != "due" && what != "specs") {
+  constexpr std::array kLists{"vehicles", "jobs", "due", "specs", "lessons"};
+  if (std::find(kLists.begin(), kLists.end(), what) == kLists.end()) {
     return context.fail({ErrorCode::InvalidInput,
                          "cli.one_of_these",
                          {},
-                         {{"choices", "vehicles, jobs, due, specs"}}});
+                         {{"choices", "vehicles, jobs, due, specs, lessons"}}});
   }
   const auto book = openBook(context, store::OpenMode::ViewOnly);
   if (!book) return context.fail(book.error());
@@ -77,6 +93,7 @@ int run(CommandContext& context) {
   if (what == "jobs") return write(context, report::jobRowsOf(workshop, report::WhichJobs::All));
   if (what == "specs") return write(context, specsOf(context, workshop, library));
   if (what == "due") return write(context, report::dueRowsOf(workshop));
+  if (what == "lessons") return writeLessons(context, workshop);
   return write(context, report::vehicleRowsOf(workshop));
 }
 
@@ -85,14 +102,16 @@ int run(CommandContext& context) {
 Command listCommand() {
   return {
       .name = "list",
-      .summary = "list the vehicles, the jobs, the rechecks due, or a vehicle's spec sheet",
-      .usage = "list vehicles|jobs|due|specs --book B [--registration R [--plan ID]] [--json]",
+      .summary = "list the vehicles, the jobs, the rechecks due, a spec sheet, or lessons",
+      .usage =
+          "list vehicles|jobs|due|specs|lessons --book B [--registration R [--plan ID]] [--json]",
       .details =
           "An open job says where it goes on, what was hand-tight, and which hold is asked "
           "again. A "
           "recheck is overdue from the day after "
           "its date. specs shows what the procedures need to know of a vehicle, and what of it is "
-          "on file.\n",
+          "on file. lessons shows what ended jobs taught of causes, and how well the table that "
+          "is learned from them forecasts, each job by a table learned without it.\n",
       .options = kOptions,
       .mostPositional = 1,
       .needsGui = NeedsGui::No,

@@ -224,6 +224,7 @@ Result<CauseFile> parseCauses(std::string_view text) {
   file.version = in.integer("version").value_or(1);
   file.source = in.requiredText("source");
   file.fallbackMinutes = readMinutes(in, "fallback_minutes");
+  file.comebackDays = readDays(in, "comeback_days");
   readEach(in, "features", [&](ObjectReader& item) { readFeature(item, file); });
   readEach(in, "setups", [&](ObjectReader& item) { readSetup(item, file); });
   readEach(in, "causes", [&](ObjectReader& item) { readCause(item, file); });

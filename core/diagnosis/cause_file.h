@@ -98,6 +98,8 @@ struct CauseFile {
   std::int64_t version = 1;
   std::string source;          ///< of every number
   double fallbackMinutes = 0;  ///< what giving up costs, to begin with
+  double comebackDays = 0;     ///< a shake within these days takes back what was confirmed
+  double damping = 1;          ///< of answers; not in the file, chosen by its score on closed jobs
   CauseTable table;
   std::vector<Setup> setups;
   std::vector<Check> checks;

@@ -2,6 +2,7 @@
 #include "diagnosis/learning.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numeric>
 
@@ -11,6 +12,8 @@
 namespace sw::diagnosis {
 
 namespace {
+
+constexpr std::array kDampings{0.9, 0.8, 0.7, 0.6, 0.5};
 
 /// How often what was seen; shares, since a job may have two causes.
 struct Counts {
@@ -101,12 +104,74 @@ LearnedNumber numberOf(double strength, double share, double count, double all) 
   return number;
 }
 
-std::vector<Evidence> evidenceOf(const CauseTable& table, const ClosedJob& job) {
+/// A job as it is to be forecast: weights of the causes, what was answered, what it was.
+struct Asked {
+  std::vector<double> weights;
   std::vector<Evidence> evidence;
-  for (std::size_t feature = 0; feature < job.answers.size(); ++feature) {
-    if (job.answers[feature]) evidence.push_back(answered(table, feature, *job.answers[feature]));
+  std::vector<std::size_t> truth;
+};
+
+/// By the table that these counts give.
+Asked askedBy(const CauseTable& start, const Counts& counts, const LearningStrength& strength,
+              const ClosedJob& job) {
+  Asked asked;
+  asked.truth = job.causes.empty() ? std::vector<std::size_t>{start.other} : job.causes;
+  const double weights = weightSum(start);
+  const double jobs = sumOf(counts.causes);
+  for (std::size_t cause = 0; cause < start.causes.size(); ++cause) {
+    asked.weights.push_back(
+        drawn(strength.weights, start.causes[cause].weight / weights, counts.causes[cause], jobs));
   }
-  return evidence;
+  for (std::size_t feature = 0; feature < job.answers.size(); ++feature) {
+    if (!job.answers[feature]) continue;
+    const std::size_t answer = *job.answers[feature];
+    Evidence evidence{EvidenceKind::Answer, {}, {}};
+    for (std::size_t cause = 0; cause < start.causes.size(); ++cause) {
+      const auto& seen = counts.answers[cause][feature];
+      evidence.likelihood.push_back(drawn(strength.answers,
+                                          start.causes[cause].answers[feature][answer],
+                                          seen[answer], sumOf(seen)));
+    }
+    asked.evidence.push_back(std::move(evidence));
+  }
+  return asked;
+}
+
+/// Each job by a table that was learned without it.
+std::vector<Asked> leftOut(const CauseTable& start, std::span<const ClosedJob> jobs,
+                           const LearningStrength& strength) {
+  Counts counts = countsOf(start, jobs);
+  std::vector<Asked> list;
+  for (const ClosedJob& job : jobs) {
+    counts.add(job, start, -1);
+    list.push_back(askedBy(start, counts, strength, job));
+    counts.add(job, start, 1);
+  }
+  return list;
+}
+
+std::vector<Asked> byStart(const CauseTable& start, std::span<const ClosedJob> jobs) {
+  const Counts none(start);
+  std::vector<Asked> list;
+  for (const ClosedJob& job : jobs) list.push_back(askedBy(start, none, {}, job));
+  return list;
+}
+
+Scores scoresAt(const std::vector<Asked>& jobs, double damping) {
+  std::vector<Forecast> forecasts;
+  for (const Asked& job : jobs) {
+    forecasts.push_back({probabilities(job.weights, job.evidence, damping), job.truth});
+  }
+  return scoresOf(forecasts);
+}
+
+Scores scoresOfGuess(const std::vector<Asked>& jobs, std::size_t causes) {
+  std::vector<Forecast> forecasts;
+  for (const Asked& job : jobs) {
+    forecasts.push_back(
+        {std::vector<double>(causes, 1.0 / static_cast<double>(causes)), job.truth});
+  }
+  return scoresOf(forecasts);
 }
 
 }  // namespace
@@ -134,19 +199,30 @@ LearnedNumber learnedAnswer(const CauseTable& start, std::span<const ClosedJob> 
 
 LearningReport report(const CauseTable& start, std::span<const ClosedJob> jobs,
                       const LearningStrength& strength, double damping) {
-  Counts counts = countsOf(start, jobs);
-  std::vector<Forecast> byLearned, byStart, byGuess;
-  const auto causes = start.causes.size();
-  for (const ClosedJob& job : jobs) {
-    const auto truth = job.causes.empty() ? std::vector<std::size_t>{start.other} : job.causes;
-    counts.add(job, start, -1);
-    const CauseTable without = tableFrom(start, counts, strength);
-    counts.add(job, start, 1);
-    byLearned.push_back({probabilities(without, evidenceOf(without, job), damping), truth});
-    byStart.push_back({probabilities(start, evidenceOf(start, job), damping), truth});
-    byGuess.push_back({std::vector<double>(causes, 1.0 / static_cast<double>(causes)), truth});
+  const auto starting = byStart(start, jobs);
+  return {scoresAt(leftOut(start, jobs, strength), damping), scoresAt(starting, damping),
+          scoresOfGuess(starting, start.causes.size())};
+}
+
+TableChoice chooseTable(const CauseTable& start, std::span<const ClosedJob> jobs,
+                        const LearningStrength& strength) {
+  const auto starting = byStart(start, jobs);
+  const auto without = leftOut(start, jobs, strength);
+  TableChoice choice{
+      {scoresAt(without, 1), scoresAt(starting, 1), scoresOfGuess(starting, start.causes.size())},
+      1,
+      {}};
+  const bool useLearned = choice.report.useLearned();
+  const Scores undamped = useLearned ? choice.report.learned : choice.report.starting;
+  choice.chosen = undamped;
+  if (jobs.size() < kDampingJobs) return choice;
+  for (const double damping : kDampings) {
+    const Scores scores = scoresAt(useLearned ? without : starting, damping);
+    if (!scores.better(undamped) || scores.log >= choice.chosen.log) continue;
+    choice.damping = damping;
+    choice.chosen = scores;
   }
-  return {scoresOf(byLearned), scoresOf(byStart), scoresOf(byGuess)};
+  return choice;
 }
 
 }  // namespace sw::diagnosis

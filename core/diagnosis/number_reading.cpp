@@ -12,6 +12,7 @@ using model::Json;
 using model::ObjectReader;
 
 constexpr double kMostMinutes = 10'000;
+constexpr double kMostDays = 3650;
 
 }  // namespace
 
@@ -31,6 +32,12 @@ double readMinutes(ObjectReader& in, std::string_view key) {
   const double minutes = in.number(key).value_or(0);
   if (!(minutes >= 0 && minutes <= kMostMinutes)) refuse(in, key, "causes.bad_minutes");
   return minutes;
+}
+
+double readDays(ObjectReader& in, std::string_view key) {
+  const double days = in.number(key).value_or(0);
+  if (!(days >= 0 && days <= kMostDays)) refuse(in, key, "causes.bad_days");
+  return days;
 }
 
 double readWeight(ObjectReader& in, std::string_view key) {

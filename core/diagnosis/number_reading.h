@@ -20,6 +20,7 @@ void refuse(model::ObjectReader& in, std::string_view key, const char* what, std
 /// From 0 to 1.
 [[nodiscard]] double readChance(model::ObjectReader& in, std::string_view key);
 [[nodiscard]] double readMinutes(model::ObjectReader& in, std::string_view key);
+[[nodiscard]] double readDays(model::ObjectReader& in, std::string_view key);
 [[nodiscard]] double readWeight(model::ObjectReader& in, std::string_view key);
 /// Of the weights one at least must be above 0.
 void refuseWithoutWeight(model::ObjectReader& in, const std::vector<Cause>& causes);

@@ -85,6 +85,7 @@ Result<CauseFile> withOwnNumbers(const CauseFile& shipped, std::string_view text
   if (!json) return failAs(json);
   ObjectReader in(*json, "");
   if (in.has("fallback_minutes")) file.fallbackMinutes = readMinutes(in, "fallback_minutes");
+  if (in.has("comeback_days")) file.comebackDays = readDays(in, "comeback_days");
   const CauseTable& table = shipped.table;
   readKeyed(in, "causes", file.table.causes,
             [&](ObjectReader& one, Cause& cause) { readCause(one, table, cause); });

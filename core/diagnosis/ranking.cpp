@@ -29,9 +29,12 @@ std::vector<double> product(std::vector<double> weights, std::span<const Evidenc
                             double damping, std::optional<std::size_t> without) {
   for (std::size_t piece = 0; piece < evidence.size(); ++piece) {
     if (piece == without) continue;
+    const EvidenceKind kind = evidence[piece].kind;
+    const bool damped =
+        damping != 1 && (kind == EvidenceKind::Answer || kind == EvidenceKind::Trace);
     for (std::size_t cause = 0; cause < weights.size(); ++cause) {
       const double chance = std::max(kLeastChance, evidence[piece].likelihood[cause]);
-      weights[cause] *= damping == 1 ? chance : std::pow(chance, damping);
+      weights[cause] *= damped ? std::pow(chance, damping) : chance;
     }
   }
   return weights;
@@ -84,11 +87,16 @@ Evidence repaired(const CauseTable& table, std::size_t cause) {
   return evidence;
 }
 
-std::vector<double> probabilities(const CauseTable& table, std::span<const Evidence> evidence,
+std::vector<double> probabilities(std::vector<double> weights, std::span<const Evidence> evidence,
                                   double damping) {
-  auto values = product(weightsOf(table), evidence, damping, std::nullopt);
+  auto values = product(std::move(weights), evidence, damping, std::nullopt);
   bringToOne(values);
   return values;
+}
+
+std::vector<double> probabilities(const CauseTable& table, std::span<const Evidence> evidence,
+                                  double damping) {
+  return probabilities(weightsOf(table), evidence, damping);
 }
 
 Ranking rank(const CauseTable& table, std::span<const Evidence> evidence, double damping) {

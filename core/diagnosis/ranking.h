@@ -15,8 +15,10 @@
 //   is no evidence. A trace that speaks for an answer with a ratio r counts r q + (1 - q). A check
 //   that found nothing leaves 1 - d of its causes and 1 - f of the others; one that found a cause,
 //   d of it and f of the others. What was repaired keeps kRepairFails.
-// Damping: related answers are counted twice by this; each chance is taken to a power of 0.5 to 1,
-//   chosen by its score on closed jobs (common practice, no source).
+// Damping: related answers are counted twice by this; each chance of an answer (or a trace) is
+// taken
+//   to a power of 0.5 to 1, chosen by its score on closed jobs (common practice, no source). What a
+//   check or a repair says is not damped: one does not follow from another.
 // Source: Bayes' rule; Heckerman, Breese and Rommelse, Comm. ACM 38 (1995) 49-57 (from memory).
 // Assumptions: one fault; answers are independent given the fault.
 // When not to use: two faults at once, see two_faults.h; after a repair ask anew.
@@ -71,11 +73,15 @@ struct Ranking {
   bool surprising = false;
 };
 
-/// `damping` in (0, 1]: the power each chance is taken to.
+/// `damping` in (0, 1]: the power each chance of an answer is taken to.
 [[nodiscard]] Ranking rank(const CauseTable& table, std::span<const Evidence> evidence,
                            double damping = 1);
 /// The probabilities alone, in the order of the table.
 [[nodiscard]] std::vector<double> probabilities(const CauseTable& table,
+                                                std::span<const Evidence> evidence,
+                                                double damping = 1);
+/// The same from weights of the causes, not all of them zero.
+[[nodiscard]] std::vector<double> probabilities(std::vector<double> weights,
                                                 std::span<const Evidence> evidence,
                                                 double damping = 1);
 

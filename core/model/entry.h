@@ -16,7 +16,7 @@ using Payload =
                  Observation, Series, Reading, VerdictGiven, TorqueCheck, LedgerMove, PartUsed,
                  ShimPack, Labour, WorkDeclined, Note, Photo, TimerStarted, Override, RoadTest,
                  RecheckDue, JobClosed, Withdrawal, ShopNamed, RecheckDone, Calculated, ShakeTold,
-                 LearningLeftOut, CauseNumbers>;
+                 LearningLeftOut, CauseNumbers, CausePutRight, Lesson>;
 
 /// The header every fact carries. A correction is a new entry of the same kind that names the one
 /// it replaces and why; an entry is replaced at most once (chains are linear).

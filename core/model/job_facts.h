@@ -494,6 +494,33 @@ struct ShakeTold {
   }
 };
 
+/// Somebody put a cause right, in this job or elsewhere, without a procedure of its own.
+struct CausePutRight {
+  static constexpr std::string_view kKind = "cause_put_right";
+  std::string cause;  ///< key of the table of causes
+  std::string how;    ///< what was done
+
+  template <class Self, class V>
+  static void fields(Self& self, V&& visit) {
+    visit("cause", self.cause);
+    visit("how", self.how);
+  }
+};
+
+/// What a job taught of its shake, as it was known when the job ended: the causes that its last
+/// drive proved to be put right, and what had been told.
+struct Lesson {
+  static constexpr std::string_view kKind = "lesson";
+  std::string causes;   ///< keys, a blank between; empty = looked for, and no fault was found
+  std::string answers;  ///< "braking=only steady=no"
+
+  template <class Self, class V>
+  static void fields(Self& self, V&& visit) {
+    visit("causes", self.causes);
+    visit("answers", self.answers);
+  }
+};
+
 /// The job is no lesson: causes are not learned from it.
 struct LearningLeftOut {
   static constexpr std::string_view kKind = "learning_left_out";

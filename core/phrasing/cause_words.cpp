@@ -58,6 +58,13 @@ QString speaksWords(double with, double without) {
   return stepOf(kSpeaks, after / before);
 }
 
+QString ofHundred(double probability) {
+  if (probability > 0 && probability < 0.005) {
+    return QCoreApplication::translate("phrasing", "under 1");
+  }
+  return QString::number(std::round(probability * 100));
+}
+
 QString workTime(double minutes) {
   constexpr int kHour = 60;
   constexpr double kRoughFrom = 30;

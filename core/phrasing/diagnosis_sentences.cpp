@@ -47,6 +47,9 @@ constexpr auto kRows = std::to_array<SentenceRow>({
     {"causes.bad_minutes",
      QT_TRANSLATE_NOOP3("phrasing", "[{field}: ]minutes lie between 0 and 10,000. Correct them.",
                         "table of causes")},
+    {"causes.bad_days",
+     QT_TRANSLATE_NOOP3("phrasing", "[{field}: ]days lie between 0 and 3,650. Correct them.",
+                        "table of causes")},
     {"causes.bad_weight",
      QT_TRANSLATE_NOOP3(
          "phrasing", "[{field}: ]a weight is 0 or more, and one at least is above 0. Correct it.",

@@ -127,6 +127,10 @@ constexpr std::array kFacts = {
     Named<std::string_view>{
         "learning_left_out",
         QT_TRANSLATE_NOOP3("phrasing", "left out of learning", "kind of entry in the book")},
+    Named<std::string_view>{"cause_put_right", QT_TRANSLATE_NOOP3("phrasing", "cause put right",
+                                                                  "kind of entry in the book")},
+    Named<std::string_view>{"lesson", QT_TRANSLATE_NOOP3("phrasing", "what the job taught",
+                                                         "kind of entry in the book")},
     Named<std::string_view>{"cause_numbers", QT_TRANSLATE_NOOP3("phrasing", "own numbers of causes",
                                                                 "kind of entry in the book")},
     Named<std::string_view>{"recheck_done", QT_TRANSLATE_NOOP3("phrasing", "recheck done",

@@ -96,6 +96,11 @@ constexpr auto kRows = std::to_array<SentenceRow>({
          "[{field}: ]“{text}” must be greater than zero. Check the figure and its unit.", "input")},
     {"workshop.field_needed",
      QT_TRANSLATE_NOOP3("phrasing", "[{field}: ]this is needed. Enter it.", "input")},
+    {"workshop.not_left_out",
+     QT_TRANSLATE_NOOP3("phrasing",
+                        "[{field}: ]this job was not left out of learning: there is nothing to "
+                        "take back.",
+                        "table of causes")},
     {"workshop.not_money",
      QT_TRANSLATE_NOOP3("phrasing",
                         "[{field}: ]“{text}” is not an amount of money. Type it like {example}.",

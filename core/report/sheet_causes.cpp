@@ -8,6 +8,7 @@
 #include "report/sheet_sections.h"
 #include "report/wording.h"
 #include "workshop/checks_ahead.h"
+#include "workshop/lesson.h"
 
 namespace sw::report {
 
@@ -68,6 +69,34 @@ void addChecks(const SheetContext& context, const CauseFile& file,
   }
 }
 
+/// Causes that were put right without a procedure of their own.
+void addPutRight(const SheetContext& context, const CauseFile& file, Table& table) {
+  context.each<model::CausePutRight>([&](const model::Entry& entry,
+                                         const model::CausePutRight& right) {
+    const auto cause = file.table.cause(right.cause);
+    const QString name = cause ? fromUtf8(file.table.causes[*cause].name) : humanWord(right.cause);
+    table.rows.push_back({{cellOf(name), cellOf(QStringLiteral("put right")),
+                           cellOf(fromUtf8(right.how)), context.byCell(&entry)},
+                          RowKind::Body});
+  });
+}
+
+/// "On record: ...", what the end of the job says of the cause.
+std::optional<Paragraph> lessonBlock(const SheetContext& context, const CauseFile& file) {
+  std::optional<model::Lesson> lesson;
+  context.each<model::Lesson>(
+      [&](const model::Entry&, const model::Lesson& taught) { lesson = taught; });
+  if (!lesson) return std::nullopt;
+  const auto closed = workshop::closedJobOf(*lesson, file.table);
+  if (!closed) return std::nullopt;
+  const QString words =
+      closed->causes.empty()
+          ? QStringLiteral("What was looked at showed no fault, and the last drive still shook.")
+          : namesOf(closed->causes, file) +
+                QStringLiteral(" put right, and the last drive was without the shake.");
+  return Paragraph{plain(QStringLiteral("On record: ") + words), TextLook::Normal};
+}
+
 KeyValues toldBlock(const CauseFile& file, const workshop::ShakeKnown& known) {
   KeyValues told;
   for (const workshop::ToldAnswer& one : known.told) {
@@ -101,13 +130,16 @@ Section causesSection(const SheetContext& context) {
   const auto file = workshop::causesOf(context.shop());
   const auto known = file ? workshop::shakeKnown(context.job(), *file) : workshop::ShakeKnown{};
   if (file) addChecks(context, *file, known, table);
+  if (file) addPutRight(context, *file, table);
   // What the complaint itself says stands there already.
   const bool asked = std::any_of(
       context.job().valid.begin(), context.job().valid.end(),
       [](const model::Entry* entry) { return model::as<model::ShakeTold>(*entry) != nullptr; });
   if (file && asked) section.blocks.emplace_back(toldBlock(*file, known));
   if (!table.rows.empty()) section.blocks.emplace_back(std::move(table));
-  if (file && (asked || !known.made.empty())) {
+  if (auto lesson = file ? lessonBlock(context, *file) : std::nullopt) {
+    section.blocks.emplace_back(std::move(*lesson));
+  } else if (file && (asked || !known.made.empty())) {
     section.blocks.emplace_back(leadingBlock(*file, diagnosis::rank(file->table, known.evidence)));
   }
   return section;

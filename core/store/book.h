@@ -13,6 +13,7 @@
 #include "base/clock.h"
 #include "base/result.h"
 #include "model/entry.h"
+#include "store/lesson_row.h"
 #include "store/search_hit.h"
 #include "store/series_summary.h"
 
@@ -129,6 +130,9 @@ class Book {
       const SeriesFilter& filter) const;
   /// The shim packs recorded for a vehicle over all its jobs, oldest first.
   [[nodiscard]] Result<std::vector<PackSummary>> packsOfVehicle(model::VehicleId vehicle) const;
+  /// What ended jobs taught, of one vehicle or of all, the newest `limit`, oldest first.
+  [[nodiscard]] Result<std::vector<LessonRow>> lessons(std::optional<model::VehicleId> vehicle,
+                                                       std::size_t limit) const;
 
   [[nodiscard]] Result<void> setDraft(const Draft& draft);
   [[nodiscard]] Result<void> dropDraft(const std::string& place);

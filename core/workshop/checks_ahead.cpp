@@ -6,8 +6,11 @@
 #include <sstream>
 
 #include "diagnosis/own_numbers.h"
+#include "diagnosis/pair_guess.h"
+#include "diagnosis/second_looks.h"
 #include "diagnosis/shipped_causes.h"
 #include "store/book.h"
+#include "workshop/lesson.h"
 
 namespace sw::workshop {
 
@@ -55,6 +58,25 @@ std::optional<double> minutesIn(const std::string& text) {
   return minutes;
 }
 
+/// The check that was clear and is most worth a second look.
+std::optional<std::size_t> lookAgain(const CauseFile& file, const ChecksAhead& ahead) {
+  std::vector<diagnosis::Look> looks;
+  std::vector<std::size_t> checks;
+  for (const MadeCheck& made : ahead.known.made) {
+    if (!made.clear) continue;
+    // The chances are those after the first look, so that this one is the next.
+    diagnosis::Look look;
+    for (const diagnosis::Detection& one : file.checks[made.check].finds) {
+      look.chance += ahead.problem.causes[one.cause] * one.chance;
+    }
+    look.minutes = ahead.problem.checks[made.check].minutes;
+    looks.push_back(look);
+    checks.push_back(made.check);
+  }
+  const auto next = diagnosis::nextLook(looks);
+  return next ? std::optional(checks[*next]) : std::nullopt;
+}
+
 }  // namespace
 
 Result<CauseFile> causesOf(const ShopState& shop) {
@@ -97,12 +119,15 @@ Result<ChecksAhead> checksAhead(const JobState& job, const CauseFile& file,
                                 const CheckWishes& wishes) {
   ChecksAhead ahead;
   ahead.known = shakeKnown(job, file);
-  ahead.ranking = diagnosis::rank(file.table, ahead.known.evidence);
+  ahead.ranking = diagnosis::rank(file.table, ahead.known.evidence, file.damping);
   ahead.problem = problemFor(file, circumstancesOf(job, file, wishes, ahead.known));
-  ahead.problem.causes = probabilities(file.table, ahead.known.evidence);
+  ahead.problem.causes = probabilities(file.table, ahead.known.evidence, file.damping);
   auto plan = diagnosis::bestPlan(ahead.problem);
   if (!plan) return failAs(plan);
   ahead.plan = std::move(*plan);
+  ahead.pair = diagnosis::likelyPair(file.table, ahead.known.told);
+  ahead.cured = curedCauses(job, file, ahead.known);
+  if (ahead.plan.steps.empty()) ahead.lookAgain = lookAgain(file, ahead);
   return ahead;
 }
 

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "diagnosis/check_plan.h"
+#include "diagnosis/two_faults.h"
 #include "workshop/shake_known.h"
 #include "workshop/shop_state.h"
 
@@ -44,6 +45,10 @@ struct ChecksAhead {
   diagnosis::Ranking ranking;
   diagnosis::PlanProblem problem;
   diagnosis::CheckPlan plan;
+  /// Two faults that explain the answers better than any one.
+  std::optional<diagnosis::FaultSet> pair;
+  std::vector<std::size_t> cured;        ///< causes put right, as the last drive says
+  std::optional<std::size_t> lookAgain;  ///< a check that was clear, where no other is left
 };
 /// Errors: as bestPlan.
 [[nodiscard]] Result<ChecksAhead> checksAhead(const JobState& job, const diagnosis::CauseFile& file,

@@ -3,6 +3,8 @@
 // says what was done and measured.
 #include <algorithm>
 
+#include "workshop/checks_ahead.h"
+#include "workshop/lesson.h"
 #include "workshop/rules.h"
 
 namespace sw::workshop {
@@ -20,12 +22,21 @@ bool anyDeclined(const JobState& job) {
   });
 }
 
+/// Kept as it was known then, like a verdict. Written before the closing, which is the last word.
+Result<void> keepLesson(Context& context) {
+  const auto file = causesOf(context.shop());
+  if (!file) return failAs(file);
+  if (auto lesson = lessonOf(context.job(), *file)) context.add(std::move(*lesson), {});
+  return {};
+}
+
 }  // namespace
 
 Result<void> act(const SignOff&, Context& context) {
   if (auto open = stillOpen(context); !open) return failAs(open);
   const auto refusals = againstSignOff(context.job());
   if (!refusals.empty()) return refuse("workshop.sign_off_refused", refusals);
+  if (auto kept = keepLesson(context); !kept) return kept;
   context.add(model::JobClosed{model::JobOutcome::SignedOff, ""}, {});
   context.tell("signed_off");
   return {};
@@ -40,6 +51,7 @@ Result<void> act(const CloseJob& action, Context& context) {
   if (action.outcome == model::JobOutcome::Declined && !anyDeclined(context.job())) {
     return fail(ErrorCode::Refused, "workshop.nothing_declined", "outcome");
   }
+  if (auto kept = keepLesson(context); !kept) return kept;
   context.add(model::JobClosed{action.outcome, action.reason}, {});
   context.tell("closed", {{"outcome", std::string(wordOf(action.outcome))}});
   return {};

@@ -48,6 +48,9 @@ std::map<std::string, std::string> ofComplaint(const model::Complaint& complaint
 std::vector<ToldAnswer> toldIn(const JobState& job, const CauseFile& file) {
   std::map<std::string, std::string> answers;
   if (job.complaint) answers = ofComplaint(*job.complaint);
+  const auto* felt = job.observed("shake_felt", std::nullopt);
+  if (felt != nullptr && felt->value == "steering_wheel") answers["felt_in_seat"] = "no";
+  if (felt != nullptr && felt->value == "seat") answers["felt_in_seat"] = "yes";
   for (const diagnosis::Feature& feature : file.table.features) {
     const auto* seen = job.observed(feature.key, std::nullopt);
     if (seen != nullptr && feature.answer(seen->value)) answers[feature.key] = seen->value;
@@ -73,16 +76,21 @@ class RunRecord {
   RunRecord(const JobState& job, model::RunId run) {
     for (const model::Entry* entry : job.valid) {
       const auto* seen = model::as<model::Observation>(*entry);
-      if (seen != nullptr && entry->run == run) m_seen[seen->key][entry->side] = seen->value;
+      if (seen == nullptr || entry->run != run) continue;
+      m_seen[seen->key][entry->side] = seen->value;
+      m_last = std::max(m_last, entry->id);
     }
     for (const SeriesView& series : job.series) {
       if (series.run != run || !series.verdict) continue;
       m_verdicts[series.fact.limitKey][series.side] = {series.verdict->verdict,
                                                        series.verdict->limitSide};
+      m_last = std::max(m_last, series.verdictEntry.value_or(series.id));
     }
   }
 
   [[nodiscard]] bool empty() const { return m_seen.empty() && m_verdicts.empty(); }
+  /// The newest of these entries.
+  [[nodiscard]] model::EntryId last() const { return m_last; }
 
   [[nodiscard]] bool found(const Finding& finding) const {
     if (!finding.observed.empty()) {
@@ -129,6 +137,7 @@ class RunRecord {
 
   BySide<std::string> m_seen;
   BySide<Judged> m_verdicts;
+  model::EntryId m_last;
 };
 
 std::optional<MadeCheck> madeIn(const JobState& job, const CauseFile& file, std::size_t check) {
@@ -137,7 +146,7 @@ std::optional<MadeCheck> madeIn(const JobState& job, const CauseFile& file, std:
   if (!run) return std::nullopt;
   const RunRecord record(job, job.runs[*run].id);
   if (record.empty()) return std::nullopt;
-  MadeCheck made{check, *run, {}, false, {}};
+  MadeCheck made{check, *run, record.last(), {}, false, {}};
   for (const Finding& finding : one.findings) {
     const bool known =
         std::find(made.found.begin(), made.found.end(), finding.cause) != made.found.end();
@@ -149,39 +158,15 @@ std::optional<MadeCheck> madeIn(const JobState& job, const CauseFile& file, std:
   return made;
 }
 
-/// All steps of the run that are not merely possible are done.
-bool finished(const JobState& job, std::size_t run) {
-  bool any = false;
-  for (const StepView& step : job.steps) {
-    if (step.run != run || step.step->optional) continue;
-    if (!step.done()) return false;
-    any = true;
-  }
-  return any;
-}
-
-/// The newest finished run that puts the cause right.
-std::optional<std::size_t> repairOf(const JobState& job, const CauseFile& file, std::size_t cause) {
-  std::optional<std::size_t> newest;
-  for (const diagnosis::Repair& repair : file.repairs) {
-    if (repair.cause != cause) continue;
-    for (const std::string& procedure : repair.doneBy) {
-      const auto run = job.newestRun(procedure, std::nullopt);
-      if (run && finished(job, *run) && (!newest || *newest < *run)) newest = run;
-    }
-  }
-  return newest;
-}
-
 /// What a check says of the causes, found or clear; nothing while it could not be told or waits.
 std::optional<diagnosis::Evidence> evidenceOf(const CauseFile& file, const MadeCheck& made,
-                                              const std::vector<std::size_t>& repaired) {
+                                              const ShakeKnown& known) {
   const Check& check = file.checks[made.check];
   if (made.clear) return nothingFound(file.table, check.key, plannedCheck(check));
   if (!made.waitsFor.empty()) return std::nullopt;
   std::optional<diagnosis::Evidence> evidence;
   for (const std::size_t cause : made.found) {
-    if (std::find(repaired.begin(), repaired.end(), cause) != repaired.end()) continue;
+    if (known.isPutRight(cause)) continue;
     auto one = causeFound(file.table, check.key, plannedCheck(check), cause);
     if (evidence) {
       evidence->likelihood[cause] = one.likelihood[cause];
@@ -204,7 +189,23 @@ void putWaits(const CauseFile& file, ShakeKnown& known) {
   }
 }
 
+/// What was found again after it was put right is not right.
+void dropFoundAgain(const std::vector<MadeCheck>& made, std::vector<PutRight>& right) {
+  const auto foundAgain = [&](const PutRight& one) {
+    return std::any_of(made.begin(), made.end(), [&](const MadeCheck& check) {
+      return check.last > one.entry &&
+             std::find(check.found.begin(), check.found.end(), one.cause) != check.found.end();
+    });
+  };
+  right.erase(std::remove_if(right.begin(), right.end(), foundAgain), right.end());
+}
+
 }  // namespace
+
+bool ShakeKnown::isPutRight(std::size_t cause) const {
+  return std::any_of(putRight.begin(), putRight.end(),
+                     [&](const PutRight& one) { return one.cause == cause; });
+}
 
 bool ShakeKnown::hasMade(std::size_t check) const {
   return std::any_of(made.begin(), made.end(), [&](const MadeCheck& one) {
@@ -224,19 +225,18 @@ ShakeKnown shakeKnown(const JobState& job, const CauseFile& file) {
     if (auto made = madeIn(job, file, check)) known.made.push_back(std::move(*made));
   }
   putWaits(file, known);
-  for (std::size_t cause = 0; cause < file.table.causes.size(); ++cause) {
-    if (repairOf(job, file, cause)) known.repaired.push_back(cause);
-  }
+  known.putRight = putRightIn(job, file);
+  dropFoundAgain(known.made, known.putRight);
   for (const ToldAnswer& one : known.told) {
     known.evidence.push_back(answered(file.table, one.feature, one.answer));
   }
   for (const MadeCheck& made : known.made) {
-    if (auto evidence = evidenceOf(file, made, known.repaired)) {
+    if (auto evidence = evidenceOf(file, made, known)) {
       known.evidence.push_back(std::move(*evidence));
     }
   }
-  for (const std::size_t cause : known.repaired) {
-    known.evidence.push_back(diagnosis::repaired(file.table, cause));
+  for (const PutRight& one : known.putRight) {
+    known.evidence.push_back(diagnosis::repaired(file.table, one.cause));
   }
   return known;
 }

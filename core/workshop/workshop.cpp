@@ -25,7 +25,8 @@ template <class T>
 constexpr bool kAfterClosing =
     std::is_same_v<T, Correct> || std::is_same_v<T, Withdraw> || std::is_same_v<T, MoveSeries> ||
     std::is_same_v<T, AddNote> || std::is_same_v<T, Calculate> ||
-    std::is_same_v<T, LeaveOutOfLearning> || std::is_same_v<T, FinishRecheck>;
+    std::is_same_v<T, LeaveOutOfLearning> || std::is_same_v<T, TakeIntoLearning> ||
+    std::is_same_v<T, FinishRecheck>;
 
 bool needsJob(const Action& action) {
   return std::visit([](const auto& one) { return !kShopOnly<std::decay_t<decltype(one)>>; },

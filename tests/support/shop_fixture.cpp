@@ -34,10 +34,10 @@ Shop::Shop(const store::BookOptions& options) : clock(*parseTimestamp("2031-03-0
   reopen();
 }
 
-void Shop::reopenBook() {
+void Shop::reopenBook(const store::BookOptions& options) {
   workshop.reset();
   book.reset();
-  auto opened = store::Book::open(path, store::OpenMode::ReadWrite, clock);
+  auto opened = store::Book::open(path, store::OpenMode::ReadWrite, clock, options);
   if (!opened) throw std::runtime_error("no book: " + opened.error().key);
   book = std::move(*opened);
   reopen();

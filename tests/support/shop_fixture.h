@@ -19,8 +19,8 @@ class Shop {
  public:
   explicit Shop(const store::BookOptions& options = {});
 
-  /// Closes the book and opens it as the program does today.
-  void reopenBook();
+  /// Closes the book and opens it as the program does today, or as one of these options would.
+  void reopenBook(const store::BookOptions& options = {});
   void reopen() { workshop = std::make_unique<workshop::Workshop>(*book, library, clock, nullptr); }
 
   Result<workshop::Outcome> say(const std::string& json);

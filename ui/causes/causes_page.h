@@ -10,16 +10,15 @@
 #include "ui/common/page.h"
 #include "workshop/checks_ahead.h"
 
-class QComboBox;
-class QPushButton;
-class QScrollArea;
 class QVBoxLayout;
 
 namespace sw::ui {
 
-class ChoiceRow;
-class FigureView;
-class TextLabel;
+class CausesLead;
+class CausesQuestions;
+class CausesWishes;
+class CheckPlanView;
+class PutRightRow;
 
 /// What is known of the shake and what to look at next: the question worth asking first, the
 /// leading causes in words, and the checks in the order that costs least time. Planned beside the
@@ -33,57 +32,46 @@ class CausesPage : public Page {
   void begin(const Goal& goal) override;
 
  private:
-  struct Question {
-    std::size_t feature = 0;
-    ChoiceRow* row = nullptr;
+  using File = std::shared_ptr<const diagnosis::CauseFile>;
+  using Ahead = std::shared_ptr<const workshop::ChecksAhead>;
+  /// What was worked out, and with which numbers.
+  struct WorkedOut {
+    File file;
+    Ahead ahead;
   };
+  using Values = std::vector<diagnosis::QuestionValue>;
+
   void build();
-  void buildQuestions(QVBoxLayout* column);
-  void buildWishes(QVBoxLayout* column);
+  void addLinks(QVBoxLayout* column);
+  void connectAll();
   void refresh();
   void readNumbers();
   void readWishes();
   void workOut();
-  void present(const std::shared_ptr<const workshop::ChecksAhead>& ahead);
+  void present(const WorkedOut& now);
   void valueQuestions();
-  void showLeaders();
-  void showQuestions();
-  void showMade();
-  void showFound();
-  void addFound(std::size_t cause);
-  void showPlan();
-  void addCheck(std::size_t place);
-  void answer(const Question& question);
+  void sayComeback();
+  void tell(const QString& feature, const QString& answer);
   void make(std::size_t check);
   void leaveOut(std::size_t check);
+  void addPlan(const QString& plan);
   void wish(const std::string& setting, const std::string& value);
-  void fillWishes();
-  [[nodiscard]] QString whyText(std::size_t place) const;
 
   model::JobId m_job;
-  diagnosis::CauseFile m_file;
+  File m_file;  ///< the numbers in use
   workshop::CheckWishes m_wishes;
-  std::vector<Question> m_questions;
-  std::shared_ptr<const workshop::ChecksAhead> m_ahead;
-  std::shared_ptr<const workshop::ChecksAhead> m_valuedFor;  ///< what the values are of
-  std::vector<diagnosis::QuestionValue> m_values;  ///< the best first; empty while worked out
-  QFutureWatcher<std::shared_ptr<const workshop::ChecksAhead>> m_planned;
-  QFutureWatcher<std::vector<diagnosis::QuestionValue>> m_valued;
+  WorkedOut m_now;
+  Ahead m_valuedFor;  ///< what the values are of
+  Values m_values;    ///< the best first; empty while worked out
+  QFutureWatcher<WorkedOut> m_planned;
+  QFutureWatcher<Values> m_valued;
   bool m_again = false;  ///< something changed while it was worked out
 
-  TextLabel* m_lead = nullptr;
-  FigureView* m_picture = nullptr;
-  QPushButton* m_why = nullptr;
-  TextLabel* m_whyText = nullptr;
-  TextLabel* m_firstQuestion = nullptr;
-  QPushButton* m_more = nullptr;
-  TextLabel* m_planWords = nullptr;
-  QVBoxLayout* m_made = nullptr;
-  QVBoxLayout* m_plan = nullptr;
-  QComboBox* m_shop = nullptr;
-  QComboBox* m_setup = nullptr;
-  QComboBox* m_stop = nullptr;
-  QPushButton* m_back = nullptr;
+  CausesLead* m_lead = nullptr;
+  CausesQuestions* m_questions = nullptr;
+  CheckPlanView* m_plan = nullptr;
+  PutRightRow* m_right = nullptr;
+  CausesWishes* m_howYouWork = nullptr;
 };
 
 }  // namespace sw::ui

@@ -46,6 +46,23 @@ QStringList sentencesOf(const std::vector<workshop::Event>& events) {
   return sentences;
 }
 
+/// May change what ended jobs taught: they end, come back, are left out, or the numbers are others.
+bool teaches(const workshop::Action& action) {
+  return std::visit(
+      [](const auto& one) {
+        using T = std::decay_t<decltype(one)>;
+        return std::is_same_v<T, workshop::SetSetting> || std::is_same_v<T, workshop::SignOff> ||
+               std::is_same_v<T, workshop::CloseJob> || std::is_same_v<T, workshop::OpenJob> ||
+               std::is_same_v<T, workshop::SetComplaint> ||
+               std::is_same_v<T, workshop::TellOfShake> ||
+               std::is_same_v<T, workshop::LeaveOutOfLearning> ||
+               std::is_same_v<T, workshop::TakeIntoLearning> ||
+               std::is_same_v<T, workshop::Correct> || std::is_same_v<T, workshop::Withdraw> ||
+               std::is_same_v<T, workshop::Undo>;
+      },
+      action);
+}
+
 }  // namespace
 
 Where whereOf(const workshop::JobState& job, std::size_t step) {
@@ -109,7 +126,16 @@ Result<workshop::Rehearsal> ShopSession::rehearse(workshop::Action action,
   return m_workshop->rehearse(commandOf(std::move(action), where));
 }
 
+Result<std::shared_ptr<const workshop::ShopLearning>> ShopSession::learning() const {
+  if (m_learning) return m_learning;
+  auto learning = workshop::shopLearning(*m_workshop);
+  if (!learning) return failAs(learning);
+  m_learning = std::make_shared<const workshop::ShopLearning>(std::move(*learning));
+  return m_learning;
+}
+
 Result<workshop::Outcome> ShopSession::perform(workshop::Action action, const Where& where) {
+  if (teaches(action)) m_learning.reset();
   auto outcome = m_workshop->perform(commandOf(std::move(action), where));
   if (!outcome) {
     emit refused(phrasing::sentence(outcome.error()),

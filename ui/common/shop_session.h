@@ -12,6 +12,7 @@
 #include "report_print/picture_intake.h"
 #include "workshop/bench_input.h"
 #include "workshop/last_action.h"
+#include "workshop/shop_learning.h"
 #include "workshop/workshop.h"
 
 namespace sw::ui {
@@ -57,6 +58,9 @@ class ShopSession : public QObject {
   /// once a session and job.
   [[nodiscard]] model::Json benchInput(const workshop::JobState& job, std::string_view calculation,
                                        const workshop::BenchPlace& place) const;
+  /// What ended jobs taught, and the table of causes in use; shared until something that teaches
+  /// changes. Errors: those of workshop::shopLearning.
+  [[nodiscard]] Result<std::shared_ptr<const workshop::ShopLearning>> learning() const;
   /// The shop as that job sees it.
   [[nodiscard]] Result<const workshop::ShopState*> shop() const { return m_workshop->shop(); }
   /// What the command would bring about; writes nothing and tells nobody.
@@ -106,6 +110,7 @@ class ShopSession : public QObject {
   std::string m_person;
   QString m_resources;
   mutable std::optional<Known> m_known;
+  mutable std::shared_ptr<const workshop::ShopLearning> m_learning;
   mutable std::map<std::int64_t, std::string> m_pulls;  ///< of closed jobs like a job, as JSON
   std::map<std::int64_t, std::vector<workshop::ActionEntries>> m_actions;  ///< a job each
 };

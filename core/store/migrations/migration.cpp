@@ -9,6 +9,7 @@ std::vector<Migration> allMigrations() {
   steps.push_back(rechecksDone());
   steps.push_back(calculationsKept());
   steps.push_back(causesLearned());
+  steps.push_back(lessonsKept());
   return steps;
 }
 

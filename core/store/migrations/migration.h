@@ -28,6 +28,9 @@ struct Migration {
 /// learning.
 [[nodiscard]] Migration causesLearned();
 
+/// Version 5: causes put right, what a job taught of its shake.
+[[nodiscard]] Migration lessonsKept();
+
 /// All steps of this program, in order; the last one's `to` is the program's schema version.
 [[nodiscard]] std::vector<Migration> allMigrations();
 

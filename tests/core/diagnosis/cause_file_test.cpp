@@ -15,7 +15,7 @@ namespace {
 /// A small file, with one place that a test may spoil.
 std::string fileWith(const std::string& from = {}, const std::string& to = {}) {
   std::string text = R"({"schema":1,"id":"small","version":1,"source":"invented",
-    "fallback_minutes":100,
+    "fallback_minutes":100,"comeback_days":90,
     "features":[{"key":"steady","ask":"?","answers":[{"word":"yes","text":"Yes"},
                                                      {"word":"no","text":"No"}]}],
     "setups":[{"key":"ground","name":"on its wheels","minutes":{"stands":{"open":0,"close":0}}},

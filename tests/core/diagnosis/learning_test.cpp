@@ -146,5 +146,41 @@ TEST(Learning, WithoutStrengthTheJobsAloneCountAndWithoutEitherTheTable) {
   EXPECT_NEAR(learnedAnswer(table, {}, 0, 0, 0, none).value, .5, 1e-12);
 }
 
+/// `jobs` of this cause, all with the same answer to both questions.
+void addTwice(std::vector<ClosedJob>& list, int jobs, std::size_t cause, std::size_t answer) {
+  for (int i = 0; i < jobs; ++i) list.push_back({{cause}, {answer, answer}});
+}
+
+// Two questions that ask the same: each chance counts twice, and the power of one half is exactly
+// right. Of 5 jobs with "yes" 4 are the first cause: log score -(0.8 ln 0.8 + 0.2 ln 0.2).
+TEST(Learning, ADampingIsChosenByItsScore) {
+  auto table = tableOf({.5, .5}, {.8, .2});
+  table.features.push_back(table.features.front());
+  for (Cause& cause : table.causes) cause.answers.push_back(cause.answers.front());
+  std::vector<ClosedJob> jobs;
+  addTwice(jobs, 16, 0, 0);
+  addTwice(jobs, 4, 0, 1);
+  addTwice(jobs, 4, 1, 0);
+  addTwice(jobs, 16, 1, 1);
+  const auto choice = chooseTable(table, jobs);
+  EXPECT_FALSE(choice.report.useLearned());
+  EXPECT_EQ(choice.damping, .5);
+  EXPECT_NEAR(choice.chosen.log, -(.8 * std::log(.8) + .2 * std::log(.2)), 1e-12);
+  EXPECT_NEAR(choice.report.starting.log, -(.8 * std::log(.64 / .68) + .2 * std::log(.04 / .68)),
+              1e-12);
+  // Few jobs choose none.
+  EXPECT_EQ(chooseTable(table, std::span(jobs).first(kDampingJobs - 1)).damping, 1);
+}
+
+TEST(Learning, OneQuestionNeedsNoDamping) {
+  const auto table = tableOf({.5, .5}, {.8, .2});
+  std::vector<ClosedJob> jobs;
+  for (int i = 0; i < 40; ++i) {
+    jobs.push_back(
+        {{static_cast<std::size_t>(i % 2)}, {std::size_t((i % 10 < 2) != (i % 2 == 1))}});
+  }
+  EXPECT_EQ(chooseTable(table, jobs).damping, 1);
+}
+
 }  // namespace
 }  // namespace sw::diagnosis

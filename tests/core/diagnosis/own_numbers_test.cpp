@@ -78,5 +78,59 @@ TEST(OwnNumbers, WeightsThatAreAllNoughtAreRefused) {
   EXPECT_EQ(own.error().field, "/causes");
 }
 
+TEST(NumberPlaces, EveryNumberIsTakenAndGivenBackWhereItStands) {
+  const auto& shipped = shippedCauses();
+  const auto places = numbersOf(shipped);
+  EXPECT_GT(places.size(), 700U);  // 22 causes with 33 numbers each, and the checks
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    const auto& place = places[i];
+    const double other = place.kind == NumberKind::Chance ? .125 : place.value + 3;
+    const auto text = withChanges(shipped, "", {{place.path, other}});
+    ASSERT_TRUE(text) << text.error().key << " " << text.error().field;
+    EXPECT_TRUE(isOwn(*text, place.path));
+    const auto file = withOwnNumbers(shipped, *text);
+    ASSERT_TRUE(file);
+    EXPECT_NEAR(numbersOf(*file)[i].value, other, 1e-12) << *text;
+    EXPECT_EQ(withoutNumber(*text, place.path), "");
+  }
+}
+
+TEST(NumberPlaces, OneIsTakenBackAndTheOthersStay) {
+  const auto& shipped = shippedCauses();
+  const auto text = withChanges(shipped, "",
+                                {{{"checks", "balance", "minutes"}, 20},
+                                 {{"checks", "balance", "false_alarm"}, .25},
+                                 {{"comeback_days"}, 60}});
+  ASSERT_TRUE(text);
+  EXPECT_TRUE(isOwn(*text, {"checks"}));
+  EXPECT_FALSE(isOwn(*text, {"checks", "balance", "finds"}));
+  const auto less = withChanges(shipped, *text, {{{"checks", "balance", "minutes"}, {}}});
+  ASSERT_TRUE(less);
+  EXPECT_EQ(*less, R"({"checks":{"balance":{"false_alarm":0.25}},"comeback_days":60.0})");
+  EXPECT_EQ(withoutNumber(*text, {"checks"}), R"({"comeback_days":60.0})");
+  EXPECT_EQ(withoutNumber(*text, {}), "");
+  EXPECT_EQ(withoutNumber(*less, {"causes", "disc"}), *less);
+}
+
+TEST(NumberPlaces, WhatCannotBeIsRefusedAndNamed) {
+  const auto& shipped = shippedCauses();
+  const auto error = [&](const std::vector<NumberChange>& changes, const std::string& text = {}) {
+    const auto changed = withChanges(shipped, text, changes);
+    return changed ? std::string("taken") : changed.error().key + " " + changed.error().field;
+  };
+  const auto braking = [](const char* word) {
+    return std::vector<std::string>{"causes", "disc", "answers", "braking", word};
+  };
+  EXPECT_EQ(error({{{"causes", "disc", "answers", "steady", "yes"}, 1.5}}),
+            "causes.bad_chance /causes/disc/answers/steady/yes");
+  EXPECT_EQ(error({{{"comeback_days"}, -1}}), "causes.bad_days /comeback_days");
+  EXPECT_EQ(error({{{"moon"}, 1}}), "json.unknown_field /moon");
+  EXPECT_EQ(error({{braking("only"), .7}, {braking("also"), .6}}),
+            "causes.bad_chance /causes/disc/answers/braking");
+  // What is above 1 only on the way is taken: all changes count together.
+  const auto before = withChanges(shipped, "", {{braking("only"), .9}});
+  EXPECT_EQ(error({{braking("also"), .8}, {braking("only"), .1}}, *before), "taken");
+}
+
 }  // namespace
 }  // namespace sw::diagnosis

@@ -129,7 +129,7 @@ INSTANTIATE_TEST_SUITE_P(
 json smallCauses() {
   const json none = {{"open", 0}, {"close", 0}};
   json causes = json::parse(R"({"schema":1,"id":"a","version":1,"source":"invented",
-    "fallback_minutes":100,
+    "fallback_minutes":100,"comeback_days":90,
     "features":[{"key":"f","ask":"F?","answers":[{"word":"y","text":"Y"},{"word":"n","text":"N"}]}],
     "setups":[{"key":"g","name":"G"}],
     "causes":[{"key":"c","name":"C","weight":3,"answers":{"f":{"y":0.25}}},

@@ -162,7 +162,7 @@ TEST_F(SchemaTest, AFactStandsOnlyUnderAnEntryOfItsKind) {
 
 TEST_F(SchemaTest, AFreshBookHasTheSchemaOfTheKeptOne) {
   const std::string kept = folder / "kept.swbook";
-  ASSERT_EQ(RawBook(kept).run(bytesOf(dataPath("v4.sql"))), "");
+  ASSERT_EQ(RawBook(kept).run(bytesOf(dataPath("v5.sql"))), "");
   auto fixture = Connection::open(kept, Access::ReadOnly);
   ASSERT_TRUE(fixture);
   auto book = makeBook();
@@ -170,7 +170,7 @@ TEST_F(SchemaTest, AFreshBookHasTheSchemaOfTheKeptOne) {
   const auto expected = schemaText(**fixture);
   ASSERT_TRUE(fresh && expected);
   EXPECT_EQ(*fresh, *expected);
-  EXPECT_EQ(goldenSchema(allMigrations(), 4).value_or(""), *expected);
+  EXPECT_EQ(goldenSchema(allMigrations(), 5).value_or(""), *expected);
 }
 
 TEST_F(SchemaTest, TheKeptBooksOfEveryVersionOpenWithAllTheirEntries) {
