@@ -123,10 +123,9 @@ TEST_F(CauseNumbersTest, LearningShowsItsJobsAndBothScores) {
   go(PageId::Learning);
   const auto learning = *session->learning();
   EXPECT_EQ(table("lessonTable")->rowCount(), static_cast<int>(learning->jobs.size()));
-  auto* scores = table("scoreTable");
-  EXPECT_EQ(scores->item(0, 2)->text(),
+  EXPECT_EQ(find<QLabel>("score_learned_2")->text(),
             QString::number(learning->choice.report.learned.brier, 'f', 3));
-  EXPECT_EQ(scores->item(1, 3)->text(),
+  EXPECT_EQ(find<QLabel>("score_starting_3")->text(),
             QString::number(learning->choice.report.starting.log, 'f', 3));
   EXPECT_FALSE(find<QLabel>("learningLead")->text().isEmpty());
 }

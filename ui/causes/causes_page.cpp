@@ -184,7 +184,8 @@ void CausesPage::workOut() {
 void CausesPage::present(const WorkedOut& now) {
   if (!now.ahead) return;
   m_now = now;
-  m_values.clear();
+  // Nothing to ask while it does not shake.
+  m_values = now.ahead->cured.empty() ? std::nullopt : std::optional(Values{});
   sayComeback();
   m_lead->show(now.file, now.ahead);
   m_questions->show(now.ahead->known, m_values);
@@ -200,7 +201,7 @@ void CausesPage::present(const WorkedOut& now) {
 
 void CausesPage::valueQuestions() {
   m_valuedFor = m_now.ahead;
-  if (!m_now.ahead->cured.empty()) return;  // nothing to ask while it does not shake
+  if (m_values) return;
   m_valued.setFuture(QtConcurrent::run(valueAll, m_now.ahead, m_now.file));
 }
 

@@ -3,6 +3,7 @@
 
 #include <QFutureWatcher>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -61,8 +62,8 @@ class CausesPage : public Page {
   File m_file;  ///< the numbers in use
   workshop::CheckWishes m_wishes;
   WorkedOut m_now;
-  Ahead m_valuedFor;  ///< what the values are of
-  Values m_values;    ///< the best first; empty while worked out
+  Ahead m_valuedFor;               ///< what the values are of
+  std::optional<Values> m_values;  ///< the best first; nothing while worked out
   QFutureWatcher<WorkedOut> m_planned;
   QFutureWatcher<Values> m_valued;
   bool m_again = false;  ///< something changed while it was worked out

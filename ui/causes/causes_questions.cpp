@@ -54,22 +54,27 @@ CausesQuestions::CausesQuestions(const diagnosis::CauseFile& file, QWidget* pare
   connect(m_more, &QPushButton::toggled, this, &CausesQuestions::refresh);
 }
 
-void CausesQuestions::show(const workshop::ShakeKnown& known,
-                           const std::vector<diagnosis::QuestionValue>& values) {
+void CausesQuestions::show(const workshop::ShakeKnown& known, const std::optional<Values>& values) {
   m_known = known;
   m_values = values;
   refresh();
 }
 
+QString CausesQuestions::headline(bool asks) const {
+  if (!m_values) return tr("Which question is worth asking first is being worked out.");
+  if (asks) {
+    return tr("Worth asking first: the answer saves about %1")
+        .arg(phrasing::workTime(m_values->front().minutes));
+  }
+  return tr("No question is worth asking before the first check.");
+}
+
 void CausesQuestions::refresh() {
   std::optional<std::size_t> best;
-  if (!m_values.empty() && m_values.front().minutes >= kWorthAsking) {
-    best = m_values.front().feature;
-    m_first->say(tr("Worth asking first: the answer saves about %1")
-                     .arg(phrasing::workTime(m_values.front().minutes)));
-  } else {
-    m_first->say(tr("What was told"));
+  if (m_values && !m_values->empty() && m_values->front().minutes >= kWorthAsking) {
+    best = m_values->front().feature;
   }
+  m_first->say(headline(best.has_value()));
   for (std::size_t feature = 0; feature < m_questions.size(); ++feature) {
     const Question& question = m_questions[feature];
     question.row->setVisible(m_more->isChecked() || best == feature);

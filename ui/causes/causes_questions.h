@@ -2,7 +2,7 @@
 #pragma once
 
 #include <QWidget>
-#include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,8 +22,10 @@ class CausesQuestions : public QWidget {
 
  public:
   explicit CausesQuestions(const diagnosis::CauseFile& file, QWidget* parent = nullptr);
-  /// `values`: the best first; empty while they are worked out.
-  void show(const workshop::ShakeKnown& known, const std::vector<diagnosis::QuestionValue>& values);
+  using Values = std::vector<diagnosis::QuestionValue>;
+
+  /// `values`: the best first; nothing while they are worked out.
+  void show(const workshop::ShakeKnown& known, const std::optional<Values>& values);
 
  signals:
   void answered(const QString& feature, const QString& answer);
@@ -35,10 +37,11 @@ class CausesQuestions : public QWidget {
     ChoiceRow* row = nullptr;
   };
   void refresh();
+  [[nodiscard]] QString headline(bool asks) const;
 
   std::vector<Question> m_questions;  ///< one a feature
   workshop::ShakeKnown m_known;
-  std::vector<diagnosis::QuestionValue> m_values;
+  std::optional<Values> m_values;
   TextLabel* m_first;
   QPushButton* m_more;
 };

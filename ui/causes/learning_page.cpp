@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/causes/learning_page.h"
 
+#include <QGridLayout>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
@@ -13,6 +13,7 @@
 
 #include "phrasing/cause_words.h"
 #include "phrasing/error_sentence.h"
+#include "ui/common/clear_layout.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/page_parts.h"
 #include "ui/common/tab_order.h"
@@ -39,10 +40,7 @@ QString score(double value) {
 LearningPage::LearningPage(ShopSession& session, QWidget* parent)
     : Page(session, "learningPage", parent),
       m_lead(new TextLabel(TextRole::Strong, this)),
-      m_scores(rowTable("scoreTable", tr("How well each table forecasts"),
-                        {tr("Table"), tr("Led with the cause"), tr("Brier score, 0 to 2"),
-                         tr("Log score, from 0")},
-                        this)),
+      m_scores(new QGridLayout),
       m_moved(new TextLabel(TextRole::Body, this)),
       m_none(new TextLabel(
           tr("No ended job teaches anything yet. One does when a cause was put right and the drive "
@@ -105,7 +103,7 @@ QWidget* LearningPage::laidOutScores() {
   buttons->addWidget(m_back);
   column->addLayout(buttons);
   column->addWidget(m_lead);
-  column->addWidget(m_scores);
+  column->addLayout(m_scores);
   column->addWidget(new TextLabel(
       tr("Each job is forecast from its answers by a table that was learned without it. A score of "
          "0 is a forecast that was always sure and right; less is better."),
@@ -169,33 +167,35 @@ void LearningPage::showLead() {
   }
 }
 
+/// The table in use stands out.
 void LearningPage::fillScores() {
+  clearLayout(*m_scores);
   const auto& report = m_learning->choice.report;
-  m_scores->setVisible(report.learned.jobs > 0);
-  m_scores->setSelectionMode(QAbstractItemView::NoSelection);
-  const std::pair<QString, const diagnosis::Scores*> rows[] = {
-      {tr("learned"), &report.learned},
-      {tr("starting"), &report.starting},
-      {tr("a mere guess"), &report.uniform}};
-  m_scores->setRowCount(static_cast<int>(std::size(rows)));
-  for (int row = 0; row < m_scores->rowCount(); ++row) {
-    const auto& [name, scores] = rows[row];
-    const auto right = std::lround(scores->firstRight * static_cast<double>(scores->jobs));
-    const bool guess = scores == &report.uniform;
-    fillRow(m_scores, row,
-            {name, guess ? tr("–") : tr("%1 of %2").arg(right).arg(scores->jobs),
-             score(scores->brier), score(scores->log)});
-  }
-  m_scores->resizeRowsToContents();
-  int height = m_scores->horizontalHeader()->sizeHint().height() + 2 * m_scores->frameWidth();
-  for (int row = 0; row < m_scores->rowCount(); ++row) height += m_scores->rowHeight(row);
-  m_scores->setFixedHeight(height);
-  const bool learned = report.useLearned();
-  QFont bold = m_scores->font();
-  bold.setBold(true);
-  for (int column = 0; column < m_scores->columnCount(); ++column) {
-    m_scores->item(learned ? 0 : 1, column)->setFont(bold);
-  }
+  if (report.learned.jobs == 0) return;
+  const auto put = [&](int row, const QStringList& texts, TextRole role, const QString& name) {
+    for (int column = 0; column < static_cast<int>(texts.size()); ++column) {
+      auto* label = new TextLabel(texts[column], role, this);
+      label->setObjectName(QStringLiteral("score_%1_%2").arg(name).arg(column));
+      m_scores->addWidget(label, row, column);
+      m_scores->setColumnStretch(column, 1);
+    }
+  };
+  const auto rowOf = [&](const QString& name, const diagnosis::Scores& scores) {
+    const auto right = std::lround(scores.firstRight * static_cast<double>(scores.jobs));
+    return QStringList{name, tr("%1 of %2").arg(right).arg(scores.jobs), score(scores.brier),
+                       score(scores.log)};
+  };
+  const auto roleOf = [](bool used) { return used ? TextRole::Strong : TextRole::Body; };
+  put(0,
+      {tr("Table"), tr("Led with the cause"), tr("Brier score, 0 to 2"), tr("Log score, from 0")},
+      TextRole::Quiet, QStringLiteral("head"));
+  put(1, rowOf(tr("learned"), report.learned), roleOf(report.useLearned()),
+      QStringLiteral("learned"));
+  put(2, rowOf(tr("starting"), report.starting), roleOf(!report.useLearned()),
+      QStringLiteral("starting"));
+  put(3,
+      {tr("a mere guess"), tr("by luck"), score(report.uniform.brier), score(report.uniform.log)},
+      TextRole::Body, QStringLiteral("guess"));
 }
 
 /// The causes whose share moved most.

@@ -6,6 +6,7 @@
 #include "ui/common/page.h"
 #include "workshop/shop_learning.h"
 
+class QGridLayout;
 class QLineEdit;
 class QPushButton;
 class QTableWidget;
@@ -41,7 +42,7 @@ class LearningPage : public Page {
   std::shared_ptr<const workshop::ShopLearning> m_learning;
   QPushButton* m_back = nullptr;
   TextLabel* m_lead;
-  QTableWidget* m_scores;
+  QGridLayout* m_scores;
   TextLabel* m_moved;
   TextLabel* m_none;
   QTableWidget* m_jobs;
