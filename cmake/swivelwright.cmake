@@ -11,16 +11,18 @@ target_compile_options(sw_warnings INTERFACE
     -Wno-stringop-overread>
   $<$<BOOL:${SW_WARNINGS_AS_ERRORS}>:-Werror>)
 
-# Precompiled: what nearly every file includes. No JSON here: it would cost each file a second.
+# Precompiled: what nearly every file includes. No JSON here: it would cost each file a second; a
+# folder that is full of it precompiles it with PRECOMPILE_ALSO.
 set(SW_STANDARD_HEADERS <functional> <map> <memory> <optional> <set> <string> <string_view> <variant> <vector>
   <tl/expected.hpp>)
 
 # Third-party headers reach our files as system headers only.
 # sw_core_library(base SOURCES a.cpp ... LINKS units ... EXTERNAL Qt6::Core ...)
 # makes the static library sw_<name>; LINKS name core folders: an arrow of the design. The headers of
-# the standard library are precompiled once, with base; PRECOMPILED names another folder to share with.
+# the standard library are precompiled once, with base; PRECOMPILED names another folder to share with,
+# PRECOMPILE_ALSO headers that this folder precompiles for itself.
 function(sw_core_library name)
-  cmake_parse_arguments(arg "" "PRECOMPILED" "SOURCES;LINKS;EXTERNAL;PRIVATE_EXTERNAL" ${ARGN})
+  cmake_parse_arguments(arg "" "PRECOMPILED" "SOURCES;LINKS;EXTERNAL;PRIVATE_EXTERNAL;PRECOMPILE_ALSO" ${ARGN})
   add_library(sw_${name} STATIC ${arg_SOURCES})
   target_include_directories(sw_${name} PUBLIC ${PROJECT_SOURCE_DIR}/core)
   list(TRANSFORM arg_LINKS PREPEND sw_ OUTPUT_VARIABLE links)
@@ -30,8 +32,8 @@ function(sw_core_library name)
   if(NOT arg_PRECOMPILED)
     set(arg_PRECOMPILED base)
   endif()
-  if(name STREQUAL arg_PRECOMPILED)
-    target_precompile_headers(sw_${name} PRIVATE ${SW_STANDARD_HEADERS})
+  if(name STREQUAL arg_PRECOMPILED OR arg_PRECOMPILE_ALSO)
+    target_precompile_headers(sw_${name} PRIVATE ${SW_STANDARD_HEADERS} ${arg_PRECOMPILE_ALSO})
   else()
     target_precompile_headers(sw_${name} REUSE_FROM sw_${arg_PRECOMPILED})
   endif()
@@ -44,10 +46,14 @@ add_custom_target(sw_core_tests)
 # FIXTURE names a ctest fixture all its cases need
 # (under the sanitizers, whose start costs more than most cases, the binary as a whole).
 function(sw_test name)
-  cmake_parse_arguments(arg "" "FIXTURE" "SOURCES;LINKS;LABELS" ${ARGN})
+  cmake_parse_arguments(arg "" "FIXTURE" "SOURCES;LINKS;LABELS;PRECOMPILE_ALSO" ${ARGN})
   add_executable(${name} ${arg_SOURCES})
   target_link_libraries(${name} PRIVATE sw_test_main sw_warnings ${arg_LINKS})
-  target_precompile_headers(${name} REUSE_FROM sw_test_main)
+  if(arg_PRECOMPILE_ALSO)
+    target_precompile_headers(${name} PRIVATE <gtest/gtest.h> ${SW_STANDARD_HEADERS} ${arg_PRECOMPILE_ALSO})
+  else()
+    target_precompile_headers(${name} REUSE_FROM sw_test_main)
+  endif()
   target_compile_options(${name} PRIVATE $<$<NOT:$<CONFIG:Debug>>:-O0>)
   target_compile_definitions(${name} PRIVATE SW_SOURCE_DIR="${PROJECT_SOURCE_DIR}")
   if(core IN_LIST arg_LABELS)
