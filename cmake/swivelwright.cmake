@@ -50,7 +50,7 @@ function(sw_test name)
   add_executable(${name} ${arg_SOURCES})
   target_link_libraries(${name} PRIVATE sw_test_main sw_warnings ${arg_LINKS})
   if(arg_PRECOMPILE_ALSO)
-    target_precompile_headers(${name} PRIVATE <gtest/gtest.h> ${SW_STANDARD_HEADERS} ${arg_PRECOMPILE_ALSO})
+    target_precompile_headers(${name} PRIVATE <gmock/gmock.h> ${SW_STANDARD_HEADERS} ${arg_PRECOMPILE_ALSO})
   else()
     target_precompile_headers(${name} REUSE_FROM sw_test_main)
   endif()
@@ -61,7 +61,8 @@ function(sw_test name)
   endif()
   if(SW_TEST_BINARIES_WHOLE)
     add_test(NAME ${name} COMMAND ${name})
-    set_tests_properties(${name} PROPERTIES LABELS "${arg_LABELS}" TIMEOUT 900)
+    list(LENGTH arg_SOURCES cost)  # the large ones first, so that none runs alone at the end
+    set_tests_properties(${name} PROPERTIES LABELS "${arg_LABELS}" COST ${cost} TIMEOUT 900)
   else()
     # Parameters are numbered: their printed values may hold what ctest takes for a list.
     gtest_discover_tests(${name} NO_PRETTY_VALUES DISCOVERY_TIMEOUT 60

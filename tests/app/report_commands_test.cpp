@@ -83,6 +83,18 @@ TEST_F(ReportCommands, ExportAndListsAreJson) {
   }
 }
 
+TEST_F(ReportCommands, LessonsAreListedWithTheScoresOfBothTables) {
+  const auto text = run({"list", "lessons", "--book", book()});
+  ASSERT_EQ(text.exitCode, 0) << text.err;
+  EXPECT_THAT(text.out, HasSubstr("swivel_preload"));
+  EXPECT_THAT(text.out, HasSubstr("In use: "));
+  const auto json = run({"list", "lessons", "--book", book(), "--json"});
+  for (const char* part : {"\"starting\"", "\"learned\"", "\"guess\"", "\"first_right\"",
+                           "\"state\": \"counts\"", "\"damping\": 1"}) {
+    EXPECT_THAT(json.out, HasSubstr(part));
+  }
+}
+
 TEST_F(ReportCommands, ASpecSheetIsListedBesideWhatIsNeeded) {
   const auto vehicles = run({"list", "vehicles", "--book", book()});
   const std::string row = vehicles.out.substr(vehicles.out.find('\n') + 1);
@@ -161,7 +173,8 @@ TEST_F(ReportCommands, WhatIsWrongIsNamedAndNothingIsWritten) {
 
 TEST_F(ReportCommands, LookingChangesNothing) {
   const std::string before = contentOf(book());
-  for (const char* what : {"vehicles", "jobs", "due"}) (void)run({"list", what, "--book", book()});
+  for (const char* what : {"vehicles", "jobs", "due", "lessons"})
+    (void)run({"list", what, "--book", book()});
   (void)run({"card", "--book", book(), "--job", "2", "--out", file("again.pdf")});
   EXPECT_EQ(contentOf(book()), before);
 }

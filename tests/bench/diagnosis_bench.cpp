@@ -4,9 +4,12 @@
 #include <benchmark/benchmark.h>
 
 #include <nlohmann/json.hpp>
+#include <random>
 #include <string_view>
+#include <vector>
 
 #include "compute/calculation.h"
+#include "diagnosis/learning.h"
 #include "diagnosis/ranking.h"
 #include "diagnosis/shipped_causes.h"
 #include "invented_table.h"
@@ -48,6 +51,22 @@ BENCHMARK_CAPTURE(nextCheck, play_was_looked_for, R"({"answers": {"after_bump": 
     {"check": "joints", "result": "nothing"}, {"check": "panhard", "result": "nothing"},
     {"check": "arm_bushes", "result": "nothing"}]})")
     ->Unit(benchmark::kMillisecond);
+
+/// A table chosen from this many ended jobs, answers and causes by lot.
+void learning(benchmark::State& state) {
+  const auto& table = diagnosis::shippedCauses().table;
+  std::mt19937 random(1);
+  std::vector<diagnosis::ClosedJob> jobs;
+  for (int i = 0; i < state.range(0); ++i) {
+    diagnosis::ClosedJob job{{random() % table.causes.size()}, {}};
+    for (const auto& feature : table.features) {
+      job.answers.emplace_back(random() % feature.answers.size());
+    }
+    jobs.push_back(std::move(job));
+  }
+  for (auto _ : state) benchmark::DoNotOptimize(chooseTable(table, jobs));
+}
+BENCHMARK(learning)->Arg(20)->Arg(2000)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace sw

@@ -137,6 +137,22 @@ void Shop::setUp(const std::string& vehicleExtras) {
   ok(R"({"do":"open_job","registration":"AB 12","odometer":"120500"})");
 }
 
+void Shop::drive(model::ShakeResult shake, model::RoadTestWhen when) {
+  model::RoadTest test;
+  test.when = when;
+  test.shake = shake;
+  model::Entry entry;
+  entry.id = *book->nextEntryId();
+  entry.job = model::JobId{job};
+  entry.doneAt = entry.enteredAt = clock.now();
+  entry.programVersion = "1";
+  entry.payload = test;
+  const model::Entry one[] = {entry};
+  const auto done = book->append(one);
+  EXPECT_TRUE(done) << done.error().key << done.error().detail("text");
+  reopen();
+}
+
 void Shop::spec(const std::string& rest) {
   ok(R"({"do":"set_spec","registration":"AB 12",)" + rest + "}");
 }

@@ -43,6 +43,9 @@ class Shop {
   /// Three people, instruments and one vehicle with an invented spec sheet.
   void setUp(const std::string& vehicleExtras = "");
 
+  /// A drive on record, without the holds before one.
+  void drive(model::ShakeResult shake, model::RoadTestWhen when = model::RoadTestWhen::After);
+
   void spec(const std::string& rest);
 
   void setUpSpecs();

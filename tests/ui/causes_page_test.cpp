@@ -34,6 +34,11 @@ class CausesPageTest : public Hands {
   bool comes(const Happens& happens) {
     return QTest::qWaitFor(happens, 20000);
   }
+  /// The numbers in use.
+  std::shared_ptr<const diagnosis::CauseFile> file() {
+    const auto learning = *session->learning();
+    return {learning, &learning->inUse};
+  }
   QString lead() { return find<QLabel>("causesLead")->text(); }
   QPushButton* button(const QString& name) { return window->findChild<QPushButton*>(name); }
 };
@@ -82,6 +87,47 @@ TEST_F(CausesPageTest, ChoosingACheckPutsItsStepsIntoTheJob) {
   EXPECT_EQ(window->here().page, PageId::Work);
   EXPECT_TRUE(
       QString::fromStdString(window->here().step).startsWith(QStringLiteral("panhard-check")));
+}
+
+TEST_F(CausesPageTest, ChancesStandAsFiguresOnRequestOnly) {
+  find<QPushButton>("causesWhy")->click();
+  auto* because = find<QLabel>("causesBecause");
+  EXPECT_FALSE(because->text().contains(QStringLiteral("of 100")));
+  EXPECT_FALSE(
+      window->findChild<FigureView*>()->accessibleDescription().contains(QStringLiteral("of 100")));
+  find<QPushButton>("causesFigures")->click();
+  settle();
+  EXPECT_TRUE(
+      window->findChild<FigureView*>()->accessibleDescription().contains(QStringLiteral("of 100")));
+}
+
+TEST_F(CausesPageTest, WhatWasPutRightOtherwiseFallsAway) {
+  find<QPushButton>("putRight")->click();
+  EXPECT_TRUE(find<QLabel>("rightProblem")->isVisible());  // neither what nor how
+  auto* cause = find<QComboBox>("rightCause");
+  const QString before = lead();
+  const auto first = workshop::checksAhead(*state(), *file(), {})->ranking.causes.front();
+  const auto leading = file()->table.causes[first.cause];
+  cause->setCurrentIndex(cause->findData(QString::fromStdString(leading.key)));
+  find<QPushButton>("putRight")->click();
+  EXPECT_TRUE(find<QLabel>("rightProblem")->isVisible());  // not how
+  find<QLineEdit>("rightHow")->setText(QStringLiteral("renewed at the tyre shop"));
+  find<QPushButton>("putRight")->click();
+  EXPECT_TRUE(comes([&] { return lead() != before; })) << lead().toStdString();
+  EXPECT_FALSE(lead().contains(QString::fromStdString(leading.name)));
+  const auto known = workshop::shakeKnown(*state(), *file());
+  EXPECT_TRUE(known.isPutRight(first.cause));
+}
+
+TEST_F(CausesPageTest, TheNumbersAndWhatJobsTaughtAreOneClickAway) {
+  find<QPushButton>("toNumbers")->click();
+  settle();
+  EXPECT_EQ(window->here().page, PageId::Numbers);
+  EXPECT_EQ(window->here().job, number);
+  window->go({PageId::Causes, number, {}, {}, {}});
+  find<QPushButton>("toLearning")->click();
+  settle();
+  EXPECT_EQ(window->here().page, PageId::Learning);
 }
 
 }  // namespace

@@ -123,14 +123,13 @@ void CausesLead::refresh() {
   std::vector<compute::CauseBar> bars;
   QStringList why;
   for (std::size_t i = 0; i < causes.size(); ++i) {
-    const double p = causes[i].probability;
-    QString words = phrasing::likelihoodWords(p);
-    if (m_figures->isChecked()) words += tr(", %1 of 100").arg(phrasing::ofHundred(p));
-    bars.push_back({m_file->table.causes[causes[i].cause].name, p, words.toStdString()});
+    bars.push_back({m_file->table.causes[causes[i].cause].name, causes[i].probability});
     if (i < kLeading) why += whyText(i);
   }
   m_lead->say(leadText());
-  m_picture->show([bars](figure::Size size) { return compute::causesPicture(bars, size); });
+  const auto as =
+      m_figures->isChecked() ? compute::ChanceAs::WordsAndFigure : compute::ChanceAs::Words;
+  m_picture->show([bars, as](figure::Size size) { return compute::causesPicture(bars, size, as); });
   m_whyText->setText(why.join(QLatin1Char('\n')));
   m_whyText->setVisible(m_why->isChecked());
 }

@@ -13,6 +13,7 @@ using diagnosis::CauseFile;
 using diagnosis::Check;
 
 constexpr double kLeastDamping = 0.5;
+constexpr double kMostTimes = 1000;
 constexpr std::string_view kUnknown = "unknown";
 
 void readAnswers(InputReader& answers, const CauseFile& file, KnownOfShake& known) {
@@ -26,6 +27,27 @@ void readAnswers(InputReader& answers, const CauseFile& file, KnownOfShake& know
     known.evidence.push_back(answered(file.table, feature, *one.answer(*word)));
     known.asked.push_back(feature);
   }
+}
+
+/// What a road log says for one answer to one question.
+void readTrace(InputReader& reader, const CauseFile& file, KnownOfShake& known) {
+  const std::string key = reader.requiredWord("question", keysOf(file.table.features));
+  const auto feature = file.table.feature(key);
+  if (!feature) return;
+  const auto& asked = file.table.features[*feature];
+  std::vector<std::string_view> words;
+  for (const auto& answer : asked.answers) words.push_back(answer.word);
+  const std::string word = reader.requiredWord("answer", words);
+  reader.requireKey("times");
+  const auto times = reader.number(
+      "times", {.least = 1 / kMostTimes, .most = kMostTimes, .text = "from 0.001 to 1000"});
+  const auto answer = asked.answer(word);
+  if (!answer || !times) return;
+  std::vector<double> ratios(asked.answers.size(), 1.0);
+  ratios[*answer] = *times;
+  auto evidence = supported(file.table, *feature, ratios);
+  evidence.answer = word;
+  known.evidence.push_back(std::move(evidence));
 }
 
 void readCheck(InputReader& reader, const CauseFile& file, KnownOfShake& known) {
@@ -106,6 +128,7 @@ std::vector<FieldDescription> answerFields(const CauseFile& file) {
 
 void readKnown(InputReader& reader, const CauseFile& file, KnownOfShake& known) {
   reader.inObject("answers", [&](InputReader& answers) { readAnswers(answers, file, known); });
+  reader.eachObject("traces", [&](InputReader& trace) { readTrace(trace, file, known); });
   reader.eachObject("checks", [&](InputReader& check) { readCheck(check, file, known); });
   readRepaired(reader, file, known);
 }
@@ -113,11 +136,28 @@ void readKnown(InputReader& reader, const CauseFile& file, KnownOfShake& known) 
 std::vector<FieldDescription> knownFields(const CauseFile& file) {
   static const std::vector<FieldDescription> answers = answerFields(file);
   static const std::string causes = joined(keysOf(file.table.causes));
+  static const std::string questions = joined(keysOf(file.table.features));
   return {
       {.name = "answers",
        .kind = "object",
        .meaning = "what was told about the shake; what is not known is left out, it is not no",
        .fields = answers},
+      {.name = "traces",
+       .kind = "list of object",
+       .meaning = "what a road log says of a question that nobody answered",
+       .fields = {{.name = "question",
+                   .kind = "word",
+                   .presence = Presence::Required,
+                   .range = questions},
+                  {.name = "answer",
+                   .kind = "word",
+                   .presence = Presence::Required,
+                   .meaning = "the answer it is about"},
+                  {.name = "times",
+                   .kind = "number",
+                   .presence = Presence::Required,
+                   .range = "from 0.001 to 1000",
+                   .meaning = "how much more likely the log is where that answer is right"}}},
       {.name = "checks",
        .kind = "list of object",
        .meaning = "checks that were made",

@@ -8,7 +8,8 @@
 #include "diagnosis/cause_file.h"
 #include "diagnosis/ranking.h"
 
-// What is known of a shake, as both calculations read it: answers, checks that were made, repairs.
+// What is known of a shake, as both calculations read it: answers, traces of a road log, checks
+// that were made, repairs.
 
 namespace sw::compute {
 
@@ -27,7 +28,7 @@ struct KnownOfShake {
   double damping = 1;
 };
 
-/// Reads "answers", "checks" and "repaired".
+/// Reads "answers", "traces", "checks" and "repaired".
 void readKnown(InputReader& reader, const diagnosis::CauseFile& file, KnownOfShake& known);
 [[nodiscard]] std::vector<FieldDescription> knownFields(const diagnosis::CauseFile& file);
 

@@ -28,11 +28,16 @@ constexpr double kWordsRoom = 11;
 std::vector<CauseBar> fitted(const std::vector<CauseBar>& bars, std::size_t rows) {
   if (bars.size() <= rows) return bars;
   std::vector<CauseBar> shown(bars.begin(), bars.begin() + static_cast<std::ptrdiff_t>(rows) - 1);
-  CauseBar rest{"something else", 0, {}};
+  CauseBar rest{"something else", 0};
   for (std::size_t i = shown.size(); i < bars.size(); ++i) rest.probability += bars[i].probability;
-  rest.words = phrasing::likelihoodWords(rest.probability).toStdString();
   shown.push_back(std::move(rest));
   return shown;
+}
+
+std::string wordsOf(double probability, ChanceAs as) {
+  const QString words = phrasing::likelihoodWords(probability);
+  if (as == ChanceAs::Words) return words.toStdString();
+  return (words + ", " + phrasing::ofHundred(probability) + " of 100").toStdString();
 }
 
 /// Smaller where a name would not fit.
@@ -41,20 +46,20 @@ double nameSize(const std::string& name, double width) {
   return std::clamp(kUsual * (width - 0.5) / figure::roomFor(name, kUsual), kLeast, kUsual);
 }
 
-void drawBar(Figure& figure, const CauseBar& bar, double top, double most, bool first) {
+void drawBar(Figure& figure, const CauseBar& bar, const std::string& words, double top, double most,
+             Tone tone) {
   const double width = figure.size.width - kWordsRoom;
   const double right = std::max(0.15, width * bar.probability / most);
-  const Tone tone = first ? Tone::Accent : Tone::Material;
   figure.add(Text{{0.2, top + kName - 0.15},
                   bar.name,
                   Side::AboveRight,
                   Room::Fixed,
                   Tone::Ink,
                   nameSize(bar.name, figure.size.width),
-                  first});
+                  tone == Tone::Accent});
   figure.add(figure::box({0.2, top + kName}, {0.2 + right, top + kName + kBar}, tone, 0.45));
   figure.add(Text{{0.2 + right + 0.4, top + kName + kBar / 2},
-                  bar.words,
+                  words,
                   Side::Right,
                   Room::Fixed,
                   Tone::Quiet,
@@ -63,17 +68,22 @@ void drawBar(Figure& figure, const CauseBar& bar, double top, double most, bool 
 
 }  // namespace
 
-Figure causesPicture(const std::vector<CauseBar>& bars, figure::Size size) {
+Figure causesPicture(const std::vector<CauseBar>& bars, figure::Size size, ChanceAs as) {
   const auto rows =
       static_cast<std::size_t>(std::clamp(std::floor(size.height / kRow), 2.0, kMostBars));
   const auto shown = fitted(bars, rows);
-  Figure figure = newFigure(size, "What makes it shake",
-                            bars.empty() ? std::string() : "Leading: " + bars.front().name);
   double most = 0;
-  for (const CauseBar& bar : shown) most = std::max(most, bar.probability);
+  std::string description;
+  for (const CauseBar& bar : shown) {
+    most = std::max(most, bar.probability);
+    description +=
+        (description.empty() ? "" : "; ") + bar.name + ": " + wordsOf(bar.probability, as);
+  }
+  Figure figure = newFigure(size, "What makes it shake", description);
   if (!(most > 0)) return figure;
   for (std::size_t i = 0; i < shown.size(); ++i) {
-    drawBar(figure, shown[i], kRow * static_cast<double>(i), most, i == 0);
+    drawBar(figure, shown[i], wordsOf(shown[i].probability, as), kRow * static_cast<double>(i),
+            most, i == 0 ? Tone::Accent : Tone::Material);
   }
   return figure;
 }

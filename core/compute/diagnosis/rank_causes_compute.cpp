@@ -387,7 +387,7 @@ Result<Outcome> runRankCauses(const Json& json) {
                       {"probability", plainNumber(one.probability)},
                       {"in_words", wordsOf(one.probability)},
                       {"because", shiftsJson(file, known, one)}});
-    bars.push_back({cause.name, one.probability, wordsOf(one.probability)});
+    bars.push_back({cause.name, one.probability});
   }
   outcome.result = {{"causes", std::move(causes)}, {"surprising", ranking.surprising}};
   putNotes(file, ranking, known, outcome.notes);

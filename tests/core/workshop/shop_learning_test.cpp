@@ -24,22 +24,6 @@ class ShopLearning : public testing::Test {
   void putRight(const std::string& cause) {
     shop.ok(R"({"do":"put_right","cause":")" + cause + R"(","how":"renewed"})");
   }
-  /// A drive on record; the holds before one are checked elsewhere.
-  void drive(ShakeResult shake, RoadTestWhen when = RoadTestWhen::After) {
-    model::RoadTest test;
-    test.when = when;
-    test.shake = shake;
-    model::Entry entry;
-    entry.id = *shop.book->nextEntryId();
-    entry.job = model::JobId{shop.job};
-    entry.doneAt = entry.enteredAt = shop.clock.now();
-    entry.programVersion = "1";
-    entry.payload = test;
-    const model::Entry one[] = {entry};
-    const auto done = shop.book->append(one);
-    ASSERT_TRUE(done) << done.error().key << done.error().detail("text");
-    shop.reopen();
-  }
   void close() { shop.ok(R"({"do":"close","outcome":"closed_without_sign_off","reason":"test"})"); }
   void openNext() { shop.ok(R"({"do":"open_job","registration":"AB 12"})"); }
   void days(int count) { shop.clock.advanceMilliseconds(86'400'000LL * count); }
@@ -58,7 +42,7 @@ class ShopLearning : public testing::Test {
   void solved(const std::string& feature, const std::string& answer, const std::string& cause) {
     tell(feature, answer);
     putRight(cause);
-    drive(ShakeResult::None);
+    shop.drive(ShakeResult::None);
     close();
   }
 
@@ -69,7 +53,7 @@ TEST_F(ShopLearning, ACauseThatWasPutRightBeforeADriveWithoutShakeIsConfirmed) {
   tell("braking", "only");
   tell("pulls", "unknown");
   putRight("disc");
-  drive(ShakeResult::None);
+  shop.drive(ShakeResult::None);
   EXPECT_TRUE(lessons().empty());  // not before the job ends
   close();
   const auto rows = lessons();
@@ -86,9 +70,9 @@ TEST_F(ShopLearning, ACauseThatWasPutRightBeforeADriveWithoutShakeIsConfirmed) {
 TEST_F(ShopLearning, WhatWasPutRightBeforeADriveThatStillShookIsNot) {
   tell("steady", "yes");
   putRight("tyre");
-  drive(ShakeResult::Same);
+  shop.drive(ShakeResult::Same);
   putRight("wheel_unbalance");
-  drive(ShakeResult::None);
+  shop.drive(ShakeResult::None);
   close();
   ASSERT_EQ(lessons().size(), 1U);
   EXPECT_EQ(lessons()[0].fact.causes, "wheel_unbalance");
@@ -98,7 +82,7 @@ TEST_F(ShopLearning, TwoThatWerePutRightTogetherCountBoth) {
   tell("steady", "yes");
   putRight("tyre");
   putRight("wheel_unbalance");
-  drive(ShakeResult::None);
+  shop.drive(ShakeResult::None);
   close();
   EXPECT_EQ(learning().lessons().at(0).causes.size(), 2U);
 }
@@ -106,7 +90,7 @@ TEST_F(ShopLearning, TwoThatWerePutRightTogetherCountBoth) {
 TEST_F(ShopLearning, ADamperIsNotLearnedWhileOtherPlayWasNotRuledOut) {
   tell("after_bump", "yes");
   putRight("damper");
-  drive(ShakeResult::None);
+  shop.drive(ShakeResult::None);
   close();
   EXPECT_TRUE(lessons().empty());
 }
@@ -117,19 +101,19 @@ TEST_F(ShopLearning, WithoutADriveOrWithoutAShakeAJobTeachesNothing) {
   close();
   openNext();
   putRight("disc");  // worn, nothing ever shook
-  drive(ShakeResult::None);
+  shop.drive(ShakeResult::None);
   close();
   openNext();
   tell("braking", "only");
-  drive(ShakeResult::None);  // went away by itself
+  shop.drive(ShakeResult::None);  // went away by itself
   close();
   EXPECT_TRUE(lessons().empty());
 }
 
 TEST_F(ShopLearning, AShakeOnTheFirstDriveIsAShake) {
-  drive(ShakeResult::Same, RoadTestWhen::Before);
+  shop.drive(ShakeResult::Same, RoadTestWhen::Before);
   putRight("rod_joints");
-  drive(ShakeResult::None);
+  shop.drive(ShakeResult::None);
   close();
   ASSERT_EQ(lessons().size(), 1U);
   EXPECT_EQ(lessons()[0].fact.answers, "");
@@ -153,7 +137,7 @@ TEST_F(ShopLearning, NothingFoundAndStillShakingIsNoFaultFound) {
     }
     ASSERT_TRUE(seen) << key;
   }
-  drive(ShakeResult::Same);
+  shop.drive(ShakeResult::Same);
   close();
   ASSERT_EQ(lessons().size(), 1U);
   EXPECT_EQ(lessons()[0].fact.causes, "");
