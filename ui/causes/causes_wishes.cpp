@@ -41,7 +41,7 @@ CausesWishes::CausesWishes(const diagnosis::CauseFile& file, QWidget* parent)
   for (const auto& setup : file.setups) m_setup->addItem(text(setup.name), text(setup.key));
   for (const double hours : kStops) {
     m_stop->addItem(
-        tr("when about %1 more would not be worth it").arg(phrasing::workTime(hours * 60)),
+        tr("where handing it on instead costs about %1").arg(phrasing::workTime(hours * 60)),
         QString::number(hours * 60));
   }
   auto* form = fieldForm();
@@ -67,9 +67,9 @@ void CausesWishes::show(const workshop::CheckWishes& wishes, double usualStop) {
   choose(m_setup, text(wishes.setup));
   const QString minutes = QString::number(wishes.givingUp.value_or(usualStop));
   if (m_stop->findData(minutes) < 0) {  // a number of the shop's own
-    m_stop->addItem(
-        tr("when about %1 more would not be worth it").arg(phrasing::workTime(minutes.toDouble())),
-        minutes);
+    m_stop->addItem(tr("where handing it on instead costs about %1")
+                        .arg(phrasing::workTime(minutes.toDouble())),
+                    minutes);
   }
   choose(m_stop, minutes);
   m_back->setVisible(!wishes.leftOut.empty());

@@ -90,7 +90,7 @@ void CheckPlanView::addFound(std::size_t cause) {
 
 QString CheckPlanView::checkWords(std::size_t place) const {
   const auto& step = m_ahead->plan.steps[place];
-  QString words = tr("%1. %2: %3")
+  QString words = tr("%1. %2 – %3")
                       .arg(place + 1)
                       .arg(text(m_file->checks[step.check].name),
                            phrasing::workTime(m_ahead->problem.checks[step.check].minutes));

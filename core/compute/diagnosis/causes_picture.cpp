@@ -18,11 +18,12 @@ using figure::Side;
 using figure::Text;
 using figure::Tone;
 
-constexpr double kRow = 3.0;     // em: a name and its bar
-constexpr double kName = 1.5;    // em of it, for the name
-constexpr double kMostBars = 5;  // four and something else
-constexpr double kBar = 0.95;    // em
-constexpr double kWordsRoom = 11;
+constexpr double kRow = 3.0;       // em: a name and its bar
+constexpr double kName = 1.5;      // em of it, for the name
+constexpr double kMostBars = 5;    // four and something else
+constexpr double kBar = 0.95;      // em
+constexpr double kWordsRoom = 11;  // em beside the longest bar
+constexpr double kFigureRoom = 6;  // em more with a figure
 
 /// The bars that fit, and one for all others.
 std::vector<CauseBar> fitted(const std::vector<CauseBar>& bars, std::size_t rows) {
@@ -46,10 +47,9 @@ double nameSize(const std::string& name, double width) {
   return std::clamp(kUsual * (width - 0.5) / figure::roomFor(name, kUsual), kLeast, kUsual);
 }
 
-void drawBar(Figure& figure, const CauseBar& bar, const std::string& words, double top, double most,
-             Tone tone) {
-  const double width = figure.size.width - kWordsRoom;
-  const double right = std::max(0.15, width * bar.probability / most);
+void drawBar(Figure& figure, const CauseBar& bar, const std::string& words, double top,
+             double scale, Tone tone) {
+  const double right = std::max(0.15, bar.probability * scale);
   figure.add(Text{{0.2, top + kName - 0.15},
                   bar.name,
                   Side::AboveRight,
@@ -81,9 +81,11 @@ Figure causesPicture(const std::vector<CauseBar>& bars, figure::Size size, Chanc
   }
   Figure figure = newFigure(size, "What makes it shake", description);
   if (!(most > 0)) return figure;
+  const double words = as == ChanceAs::Words ? kWordsRoom : kWordsRoom + kFigureRoom;
+  const double scale = std::max(1.0, size.width - words) / most;
   for (std::size_t i = 0; i < shown.size(); ++i) {
     drawBar(figure, shown[i], wordsOf(shown[i].probability, as), kRow * static_cast<double>(i),
-            most, i == 0 ? Tone::Accent : Tone::Material);
+            scale, i == 0 ? Tone::Accent : Tone::Material);
   }
   return figure;
 }

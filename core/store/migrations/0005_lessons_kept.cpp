@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Frozen: books with this schema exist. Causes put right, what a job taught of its shake when it ended.
+// Frozen: books with this schema exist. Causes put right, what a job taught of its shake when it
+// ended.
 #include "store/migrations/insert_only.h"
 #include "store/migrations/migration.h"
 
