@@ -16,6 +16,7 @@ using diagnosis::NumberKind;
 using diagnosis::NumberPlace;
 
 constexpr int kDigits = 6;
+constexpr int kRoughDigits = 3;
 
 QString tr(const char* text) {
   return QCoreApplication::translate("sw::ui::NumberWords", text);
@@ -23,6 +24,10 @@ QString tr(const char* text) {
 
 QString text(const std::string& words) {
   return QString::fromStdString(words);
+}
+
+double shownAs(NumberKind kind, double value) {
+  return kind == NumberKind::Chance ? value * 100 : value;
 }
 
 QString supportName(const std::string& word) {
@@ -99,7 +104,11 @@ QString numberLabel(const CauseFile& file, const NumberPlace& place) {
 }
 
 QString numberText(NumberKind kind, double value) {
-  return QString::number(kind == NumberKind::Chance ? value * 100 : value, 'g', kDigits);
+  return QString::number(shownAs(kind, value), 'g', kDigits);
+}
+
+QString roughNumberText(NumberKind kind, double value) {
+  return QString::number(shownAs(kind, value), 'g', kRoughDigits);
 }
 
 Result<double> numberFrom(NumberKind kind, const std::string& typed, const std::string& field) {

@@ -29,6 +29,8 @@ struct NumberItem {
 
 /// As it is shown and typed: chances of 100, all others as they are.
 [[nodiscard]] QString numberText(diagnosis::NumberKind kind, double value);
+/// The same to three figures, for one that nobody typed.
+[[nodiscard]] QString roughNumberText(diagnosis::NumberKind kind, double value);
 /// Errors: those of parseQuantity for a plain number.
 [[nodiscard]] Result<double> numberFrom(diagnosis::NumberKind kind, const std::string& text,
                                         const std::string& field);

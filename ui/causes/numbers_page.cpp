@@ -68,17 +68,18 @@ void NumbersPage::layOut() {
   column->setContentsMargins(0, 0, column->contentsMargins().right(), 0);
   column->addWidget(m_title);
   column->addWidget(new TextLabel(
-      tr("An empty field takes the shipped number, which stands in it grey: a starting value, "
-         "common practice, no source. Of a question with several answers, those left empty share "
+      tr("What is yours stands bold. An empty field takes the shipped number, which stands in it "
+         "grey: a starting value, common practice, no source. Of a question with several answers, "
+         "those left empty share "
          "what is left of 100."),
       TextRole::Quiet, inside));
-  m_form = new QVBoxLayout;
-  column->addLayout(m_form);
-  column->addWidget(m_problem);
   auto* buttons = new FlowLayout;
   buttons->addWidget(m_save);
   buttons->addWidget(m_back);
   column->addLayout(buttons);
+  column->addWidget(m_problem);
+  m_form = new QVBoxLayout;
+  column->addLayout(m_form);
   column->addStretch(1);
   auto* columns = new QHBoxLayout(this);
   columns->addWidget(laidOutList(), 1);
@@ -204,8 +205,8 @@ FieldTexts NumbersPage::addFields() {
     }
     m_places.push_back(place);
     const std::string name = numberName(place.path);
-    const QString shown = numberText(place.kind, place.value);
-    auto* edit = lineEdit(name.c_str(), labelOf(name), shown, holder);
+    auto* edit =
+        lineEdit(name.c_str(), labelOf(name), roughNumberText(place.kind, place.value), holder);
     edit->setFixedWidth(kFieldWidth * fontInfo().pixelSize());
     auto* words = new TextLabel(numberLabel(m_file, place), TextRole::Body, holder);
     words->setBuddy(edit);
@@ -214,7 +215,11 @@ FieldTexts NumbersPage::addFields() {
     grid->addWidget(edit, row, 0);
     grid->addWidget(words, row, 1, Qt::AlignVCenter);
     m_fields->add(name, edit);
-    if (diagnosis::isOwn(m_own, place.path)) own[name] = shown.toStdString();
+    if (!diagnosis::isOwn(m_own, place.path)) continue;
+    own[name] = numberText(place.kind, place.value).toStdString();
+    QFont font = edit->font();
+    font.setBold(true);
+    edit->setFont(font);
   }
   return own;
 }
