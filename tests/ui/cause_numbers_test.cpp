@@ -146,5 +146,27 @@ TEST_F(CauseNumbersTest, AJobIsLeftOutWithAReasonAndTakenInAgain) {
   EXPECT_EQ(session->learning().value()->lessons().size(), before);
 }
 
+TEST_F(CauseNumbersTest, AComebackIsSeenWithTheFirstAnswer) {
+  workshop::SetSetting days;
+  days.key = "cause_numbers";
+  days.value = R"({"comeback_days": 3650})";
+  ASSERT_TRUE(session->perform(days));
+  const auto before = session->learning().value()->lessons().size();
+  workshop::OpenJob open;
+  open.registration = "HB-2450";
+  const auto opened = session->perform(open);
+  ASSERT_TRUE(opened && opened->job);
+  EXPECT_EQ(session->learning().value()->lessons().size(), before);
+  workshop::TellOfShake told;
+  told.feature = "braking";
+  told.answer = "also";
+  ASSERT_TRUE(session->perform(told, {*opened->job, {}, {}, {}, {}}));
+  EXPECT_EQ(session->learning().value()->lessons().size(), before - 1);
+  window->go({PageId::Causes, *opened->job, {}, {}, {}});
+  settle();
+  EXPECT_TRUE(find<QLabel>("comeback")->isVisible());
+  EXPECT_TRUE(find<QLabel>("comeback")->text().contains(QStringLiteral("preload")));
+}
+
 }  // namespace
 }  // namespace sw::ui

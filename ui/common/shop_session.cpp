@@ -46,21 +46,27 @@ QStringList sentencesOf(const std::vector<workshop::Event>& events) {
   return sentences;
 }
 
-/// May change what ended jobs taught: they end, come back, are left out, or the numbers are others.
+/// Changes what ended jobs taught: one ends, is left out or corrected, or the numbers are others.
 bool teaches(const workshop::Action& action) {
+  if (const auto* set = std::get_if<workshop::SetSetting>(&action)) {
+    return set->key == "cause_numbers";
+  }
   return std::visit(
       [](const auto& one) {
         using T = std::decay_t<decltype(one)>;
-        return std::is_same_v<T, workshop::SetSetting> || std::is_same_v<T, workshop::SignOff> ||
-               std::is_same_v<T, workshop::CloseJob> || std::is_same_v<T, workshop::OpenJob> ||
-               std::is_same_v<T, workshop::SetComplaint> ||
-               std::is_same_v<T, workshop::TellOfShake> ||
+        return std::is_same_v<T, workshop::SignOff> || std::is_same_v<T, workshop::CloseJob> ||
                std::is_same_v<T, workshop::LeaveOutOfLearning> ||
                std::is_same_v<T, workshop::TakeIntoLearning> ||
                std::is_same_v<T, workshop::Correct> || std::is_same_v<T, workshop::Withdraw> ||
                std::is_same_v<T, workshop::Undo>;
       },
       action);
+}
+
+/// Says that it shakes.
+bool saysItShakes(const workshop::Action& action) {
+  return std::holds_alternative<workshop::TellOfShake>(action) ||
+         std::holds_alternative<workshop::SetComplaint>(action);
 }
 
 }  // namespace
@@ -134,8 +140,20 @@ Result<std::shared_ptr<const workshop::ShopLearning>> ShopSession::learning() co
   return m_learning;
 }
 
+/// An earlier job of the same vehicle taught something, and it has not come back yet.
+bool ShopSession::mayComeBack(const Where& where) const {
+  if (!m_learning || !where.job) return false;
+  const auto state = job(*where.job);
+  if (!state) return false;
+  return std::any_of(m_learning->jobs.begin(), m_learning->jobs.end(),
+                     [&](const workshop::Taught& one) {
+                       return !one.row.next && one.row.job != *where.job &&
+                              one.row.vehicle == (*state)->vehicle.fact.vehicle;
+                     });
+}
+
 Result<workshop::Outcome> ShopSession::perform(workshop::Action action, const Where& where) {
-  if (teaches(action)) m_learning.reset();
+  if (teaches(action) || (saysItShakes(action) && mayComeBack(where))) m_learning.reset();
   auto outcome = m_workshop->perform(commandOf(std::move(action), where));
   if (!outcome) {
     emit refused(phrasing::sentence(outcome.error()),

@@ -94,6 +94,7 @@ class ShopSession : public QObject {
 
  private:
   ShopSession() = default;
+  [[nodiscard]] bool mayComeBack(const Where& where) const;
   [[nodiscard]] workshop::Command commandOf(workshop::Action action, const Where& where) const;
   /// The last action of this session in the job, where there was one.
   [[nodiscard]] std::optional<workshop::ActionEntries> lastActionOf(model::JobId job) const;
