@@ -4,6 +4,7 @@
 
 #include "store/book.h"
 #include "store/book_access.h"
+#include "store/query_time.h"
 
 namespace sw::store {
 
@@ -38,13 +39,6 @@ namespace {
 
 constexpr SqlLiteral kLessons(SW_LESSONS SW_NEWEST_FIRST);
 constexpr SqlLiteral kLessonsOfVehicle(SW_LESSONS " AND v.\"vehicle\" = ?" SW_NEWEST_FIRST);
-
-Result<Timestamp> timeAt(const Query& query, int column) {
-  auto time = parseTimestamp(query.text(column));
-  if (!time) return fail(ErrorCode::BookDamaged, "store.bad_value");
-  time->offsetMinutes = static_cast<int>(query.integer(column + 1));
-  return time;
-}
 
 Result<LessonRow> lessonAt(const Query& query) {
   LessonRow row;

@@ -2,6 +2,7 @@
 // The lists of a book, its pictures, and what may change in it: drafts, settings, cursors.
 #include "store/book.h"
 #include "store/book_access.h"
+#include "store/query_time.h"
 
 namespace sw::store {
 
@@ -19,13 +20,6 @@ namespace {
   "WHERE n.\"kind\" = 'job_closed' AND n.\"job\" = o.\"job\" AND " SW_STANDING("n") ") "         \
   "LEFT JOIN \"fact_job_closed\" g ON g.\"entry\" = c.\"id\" "                                   \
   "WHERE o.\"kind\" = 'job_opened' AND " SW_STANDING("o")
-
-Result<Timestamp> timeAt(const Query& query, int column) {
-  auto time = parseTimestamp(query.text(column));
-  if (!time) return fail(ErrorCode::BookDamaged, "store.bad_value");
-  time->offsetMinutes = static_cast<int>(query.integer(column + 1));
-  return time;
-}
 
 Result<JobSummary> jobAt(const Query& query) {
   JobSummary job;
