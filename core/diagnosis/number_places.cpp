@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Where the numbers stand that a shop may put its own for, and how its text changes.
+#include <algorithm>
+#include <iterator>
 #include <nlohmann/json.hpp>
 
 #include "diagnosis/own_numbers.h"
@@ -92,6 +94,14 @@ std::vector<NumberPlace> numbersOf(const CauseFile& file) {
   addChecks(file, list);
   addSetups(file, list);
   return list;
+}
+
+std::vector<NumberPlace> ownAmong(const std::vector<NumberPlace>& places, std::string_view text) {
+  const Json json = objectIn(text);
+  std::vector<NumberPlace> own;
+  std::copy_if(places.begin(), places.end(), std::back_inserter(own),
+               [&](const NumberPlace& one) { return find(json, one.path) != nullptr; });
+  return own;
 }
 
 bool isOwn(std::string_view text, const Path& path) {

@@ -32,7 +32,11 @@ struct NumberPlace {
 /// All of a file, in its order.
 [[nodiscard]] std::vector<NumberPlace> numbersOf(const CauseFile& file);
 
-/// Does the text, one that withOwnNumbers takes, name a number of its own here or below?
+/// Those of the places for which the text, one that withOwnNumbers takes, names a number of its
+/// own.
+[[nodiscard]] std::vector<NumberPlace> ownAmong(const std::vector<NumberPlace>& places,
+                                                std::string_view text);
+/// Does it name one here or below?
 [[nodiscard]] bool isOwn(std::string_view text, const std::vector<std::string>& path);
 struct NumberChange {
   std::vector<std::string> path;

@@ -10,6 +10,7 @@
 #include "phrasing/cause_words.h"
 #include "ui/bench/figure_view.h"
 #include "ui/common/flow_layout.h"
+#include "ui/common/plain_text.h"
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
 
@@ -19,10 +20,6 @@ namespace {
 
 constexpr std::size_t kLeading = 4;
 constexpr int kPictureRows = 17;  // em
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
 
 }  // namespace
 

@@ -7,6 +7,7 @@
 
 #include "phrasing/cause_words.h"
 #include "ui/common/choice_row.h"
+#include "ui/common/plain_text.h"
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
 
@@ -16,10 +17,6 @@ namespace {
 
 constexpr double kWorthAsking = 0.5;  // minutes
 constexpr std::string_view kUnknown = "unknown";
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
 
 }  // namespace
 

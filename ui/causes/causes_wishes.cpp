@@ -10,6 +10,7 @@
 
 #include "phrasing/cause_words.h"
 #include "ui/common/page_parts.h"
+#include "ui/common/plain_text.h"
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
 
@@ -19,10 +20,6 @@ namespace {
 
 /// What not finding it may cost, in hours: when to stop looking.
 constexpr std::array kStops{1.0, 2.0, 4.0, 8.0, 16.0};
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
 
 void choose(QComboBox* box, const QString& key) {
   box->setCurrentIndex(std::max(0, box->findData(key)));

@@ -8,18 +8,11 @@
 
 #include "phrasing/cause_words.h"
 #include "ui/common/clear_layout.h"
+#include "ui/common/plain_text.h"
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
 
 namespace sw::ui {
-
-namespace {
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
-
-}  // namespace
 
 CheckPlanView::CheckPlanView(const procedures::Library& library, QWidget* parent)
     : QWidget(parent),

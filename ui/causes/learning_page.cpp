@@ -16,6 +16,7 @@
 #include "ui/common/clear_layout.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/page_parts.h"
+#include "ui/common/plain_text.h"
 #include "ui/common/tab_order.h"
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
@@ -26,10 +27,6 @@ namespace {
 
 constexpr std::size_t kMostMoved = 6;
 constexpr double kMoved = 0.005;  // less is the same number in jobs of 100
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
 
 QString score(double value) {
   return QString::number(value, 'f', 3);

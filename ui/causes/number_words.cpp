@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "phrasing/names.h"
+#include "ui/common/plain_text.h"
 #include "units/parse.h"
 
 namespace sw::ui {
@@ -20,10 +21,6 @@ constexpr int kRoughDigits = 3;
 
 QString tr(const char* text) {
   return QCoreApplication::translate("sw::ui::NumberWords", text);
-}
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
 }
 
 double shownAs(NumberKind kind, double value) {

@@ -136,16 +136,15 @@ void NumbersPage::refresh() {
 }
 
 void NumbersPage::fillList() {
-  const auto places = diagnosis::numbersOf(m_file);
+  const auto all = diagnosis::ownAmong(diagnosis::numbersOf(m_file), m_own);
+  m_ownNames.clear();
+  for (const auto& one : all) m_ownNames.insert(numberName(one.path));
   const QSignalBlocker quiet(m_table);
   m_table->setRowCount(static_cast<int>(m_items.size()));
-  int all = 0;
   for (std::size_t i = 0; i < m_items.size(); ++i) {
-    const auto own =
-        std::count_if(places.begin(), places.end(), [&](const diagnosis::NumberPlace& one) {
-          return belongsTo(one, m_items[i]) && diagnosis::isOwn(m_own, one.path);
-        });
-    all += static_cast<int>(own);
+    const auto own = std::count_if(all.begin(), all.end(), [&](const diagnosis::NumberPlace& one) {
+      return belongsTo(one, m_items[i]);
+    });
     const int row = static_cast<int>(i);
     fillRow(m_table, row,
             {m_items[i].name,
@@ -155,9 +154,9 @@ void NumbersPage::fillList() {
     m_table->item(row, 1)->setFont(font);
   }
   m_table->selectRow(static_cast<int>(m_item));
-  m_count->setText(all == 0 ? tr("All numbers are the shipped ones.")
-                            : tr("Numbers of your own: %1").arg(all));
-  m_allBack->setVisible(all > 0);
+  m_count->setText(all.empty() ? tr("All numbers are the shipped ones.")
+                               : tr("Numbers of your own: %1").arg(all.size()));
+  m_allBack->setVisible(!all.empty());
 }
 
 void NumbersPage::showItem(std::size_t item) {
@@ -215,7 +214,7 @@ FieldTexts NumbersPage::addFields() {
     grid->addWidget(edit, row, 0);
     grid->addWidget(words, row, 1, Qt::AlignVCenter);
     m_fields->add(name, edit);
-    if (!diagnosis::isOwn(m_own, place.path)) continue;
+    if (!m_ownNames.contains(name)) continue;
     own[name] = numberText(place.kind, place.value).toStdString();
     QFont font = edit->font();
     font.setBold(true);

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <memory>
+#include <set>
+#include <string>
 
 #include "ui/causes/number_words.h"
 #include "ui/common/form_fields.h"
@@ -44,6 +46,7 @@ class NumbersPage : public Page {
   std::optional<model::JobId> m_job;
   diagnosis::CauseFile m_file;  ///< with the shop's own numbers
   std::string m_own;            ///< them alone, as JSON
+  std::set<std::string> m_ownNames;
   std::vector<NumberItem> m_items;
   std::size_t m_item = 0;
   std::vector<diagnosis::NumberPlace> m_places;  ///< of the item shown

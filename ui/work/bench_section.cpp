@@ -9,6 +9,7 @@
 #include "ui/bench/figure_view.h"
 #include "ui/common/clear_layout.h"
 #include "ui/common/flow_layout.h"
+#include "ui/common/plain_text.h"
 #include "ui/common/text_label.h"
 #include "ui/common/word_button.h"
 #include "workshop/bench_input.h"
@@ -18,10 +19,6 @@ namespace sw::ui {
 namespace {
 
 constexpr std::size_t kMostLines = 3;
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
 
 /// A row of a table in one line: "0.8 mm · shims 0.40 + 0.40 · within limit 93 %".
 QString lineOf(const compute::ReadableTable& table, const std::vector<std::string>& row) {
