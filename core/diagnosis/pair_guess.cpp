@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "diagnosis/pair_guess.h"
 
-#include <algorithm>
-#include <numeric>
+#include <string_view>
+#include <vector>
 
 namespace sw::diagnosis {
 

@@ -74,6 +74,18 @@ TEST_F(CauseNumbersTest, ANumberOfTheShopsOwnIsMarkedUsedAndGivenBack) {
   EXPECT_EQ(minutesOf("balance"), shipped);
 }
 
+TEST_F(CauseNumbersTest, ReturnSavesToo) {
+  go(PageId::Numbers);
+  choose(QStringLiteral("Check: Balance both front wheels on a machine"));
+  auto* edit = field("checks/balance/minutes");
+  edit->setFocus();
+  QTest::keyClicks(edit, QStringLiteral("33"));
+  QTest::keyClick(edit, Qt::Key_Return);
+  settle();
+  EXPECT_EQ(minutesOf("balance"), 33);
+  EXPECT_EQ(field("checks/balance/minutes")->text(), QStringLiteral("33"));
+}
+
 TEST_F(CauseNumbersTest, ChancesAreTypedAsTimesOfAHundred) {
   go(PageId::Numbers);
   choose(QStringLiteral("Check: Balance both front wheels on a machine"));

@@ -217,12 +217,11 @@ void CausesPage::sayComeback() {
       names += QString::fromStdString(m_now.file->table.causes[cause].name);
     }
   }
-  m_lead->sayComeback(tr("It comes back: job %1 ended on %2 with this as the cause: %3. That "
-                         "counts as confirmed no "
-                         "longer.")
+  const QString ended = QString::fromStdString(toIso(localDate((*earlier)->endedAt)));
+  m_lead->sayComeback(tr("It comes back: job %1 ended on %2 with this as the cause: %3. It counts "
+                         "as confirmed no longer.")
                           .arg((*earlier)->job.value)
-                          .arg(QString::fromStdString(toIso(localDate((*earlier)->endedAt))),
-                               names.join(QStringLiteral(", "))));
+                          .arg(ended, names.join(QStringLiteral(", "))));
 }
 
 void CausesPage::tell(const QString& feature, const QString& answer) {

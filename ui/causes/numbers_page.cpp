@@ -161,9 +161,14 @@ void NumbersPage::fillList() {
 
 void NumbersPage::showItem(std::size_t item) {
   if (m_fields) keepDraft();
-  m_fields.reset();
+  dropFields();
   m_item = item;
   buildForm();
+}
+
+/// Later: it may be the one that tells of the Return key just now.
+void NumbersPage::dropFields() {
+  if (m_fields) m_fields.release()->deleteLater();
 }
 
 /// The fields of the item; what was typed and not saved stands in them again.
@@ -172,6 +177,7 @@ void NumbersPage::buildForm() {
   clearLayout(*m_form);
   m_problem->hide();
   m_title->setText(m_items[m_item].name);
+  dropFields();
   m_fields = std::make_unique<FormFields>();
   const FieldTexts own = addFields();
   m_fields->show(own);
@@ -258,7 +264,7 @@ void NumbersPage::save() {
   }
   const QString where = place();
   if (!record(*numbers)) return;
-  m_fields.reset();  // what was typed is on record
+  dropFields();  // what was typed is on record
   session().keepDraft(where, {});
   buildForm();
   emit said(tr("Saved. The plans reckon with these numbers from now on."));
@@ -272,7 +278,7 @@ void NumbersPage::giveBack(const std::vector<std::string>& path) {
   } else {
     numbers = diagnosis::withoutNumber(numbers, path);
   }
-  m_fields.reset();  // what was typed goes, too
+  dropFields();  // what was typed goes, too
   session().keepDraft(where, {});
   const bool done = record(numbers);
   buildForm();

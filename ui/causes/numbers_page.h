@@ -33,6 +33,7 @@ class NumbersPage : public Page {
   void refresh();
   void fillList();
   void showItem(std::size_t item);
+  void dropFields();
   void buildForm();
   FieldTexts addFields();
   void keepDraft();
