@@ -168,7 +168,9 @@ void NumbersPage::showItem(std::size_t item) {
 
 /// Later: it may be the one that tells of the Return key just now.
 void NumbersPage::dropFields() {
-  if (m_fields) m_fields.release()->deleteLater();
+  if (!m_fields) return;
+  m_fields->disconnect(this);
+  m_fields.release()->deleteLater();
 }
 
 /// The fields of the item; what was typed and not saved stands in them again.
