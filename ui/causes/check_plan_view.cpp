@@ -143,9 +143,16 @@ void CheckPlanView::showMade() {
         TextRole::Body, this));
   }
   for (const auto& right : m_ahead->known.putRight) {
-    m_made->addWidget(
-        new TextLabel(tr("Put right: %1").arg(text(m_file->table.causes[right.cause].name)),
-                      TextRole::Body, this));
+    const QString name = text(m_file->table.causes[right.cause].name);
+    const auto& cured = m_ahead->cured;
+    const bool proven = std::find(cured.begin(), cured.end(), right.cause) != cured.end();
+    m_made->addWidget(new TextLabel(
+        proven
+            ? tr("Put right: %1").arg(name)
+            : tr("Put right: %1. Drive before you look on; what the drive shows is recorded with "
+                 "its step.")
+                  .arg(name),
+        TextRole::Body, this));
   }
 }
 

@@ -40,6 +40,7 @@ QComboBox* comboBox(const char* name, const QString& accessible, QWidget* parent
   auto* box = new CalmComboBox(parent);
   box->setObjectName(QString::fromLatin1(name));
   box->setAccessibleName(accessible);
+  box->setFocusPolicy(Qt::StrongFocus);  // nor does the wheel take the keyboard there
   return box;
 }
 
